@@ -1,0 +1,88 @@
+using System.Collections.Immutable;
+using PlanForge.Airframe.Diagnostics;
+
+namespace PlanForge.Airframe;
+
+/// <summary>
+/// A whole airframe as its description gives it: checked, immutable, all lengths in millimetres and all angles in radians.
+/// </summary>
+/// <remarks>
+/// Axes: x is the station, aft positive; y is starboard positive; z is the height above the fuselage datum line. Every
+/// record that a message may have to blame carries <c>At</c>, the place in the description it came from; two records that
+/// differ only in <c>At</c> describe the same thing.
+/// </remarks>
+/// <param name="Name">The design's name; also the output folder's.</param>
+/// <param name="Revision">The revision letter or number for the title strip, or empty.</param>
+/// <param name="Owner">Legal owner for the title strip, or empty.</param>
+/// <param name="Notes">Free lines for the sheets.</param>
+/// <param name="DisplayUnit">The unit lengths are shown in: the description's own.</param>
+/// <param name="Parameters">The named parameters in the order of the file.</param>
+/// <param name="Wing">The wing.</param>
+/// <param name="Fuselage">The fuselage.</param>
+/// <param name="Formers">The formers in the order of the file; names are unique.</param>
+/// <param name="Saddle">How the saddles are cut.</param>
+/// <param name="Dowels">The wing dowels, or null.</param>
+/// <param name="Bolts">The wing bolts, or null.</param>
+/// <param name="Tailplane">The tailplane, or null.</param>
+/// <param name="Shims">Which incidence shims to make.</param>
+/// <param name="ThrustLine">Down- and side-thrust, or null.</param>
+/// <param name="Bench">How the set-up on the building board is measured.</param>
+/// <param name="Stock">Sheets of material on hand.</param>
+/// <param name="Sheets">What to draw on.</param>
+/// <param name="Cutter">What the cutting machine needs to know.</param>
+public sealed record AirframeDescription(
+    string Name,
+    string Revision,
+    string Owner,
+    ImmutableArray<string> Notes,
+    DisplayUnit DisplayUnit,
+    ImmutableArray<NamedParameter> Parameters,
+    WingDescription Wing,
+    FuselageDescription Fuselage,
+    ImmutableArray<FormerDescription> Formers,
+    SaddleDescription Saddle,
+    DowelsDescription? Dowels,
+    BoltsDescription? Bolts,
+    TailplaneDescription? Tailplane,
+    ShimsDescription Shims,
+    ThrustLineDescription? ThrustLine,
+    BenchDescription Bench,
+    ImmutableArray<StockDescription> Stock,
+    SheetsDescription Sheets,
+    CutterDescription Cutter);
+
+/// <summary>The unit a bare number in the description has and lengths are shown in.</summary>
+public enum DisplayUnit
+{
+    /// <summary>Millimetres.</summary>
+    Millimetre,
+
+    /// <summary>Centimetres.</summary>
+    Centimetre,
+
+    /// <summary>Inches, shown as fractions.</summary>
+    Inch,
+}
+
+/// <summary>A named parameter after evaluation.</summary>
+/// <param name="Name">Its name.</param>
+/// <param name="Value">Its value: mm, rad or a plain number by <paramref name="Dimension"/>.</param>
+/// <param name="Dimension">What kind of value it is.</param>
+/// <param name="At">Where it stands.</param>
+public sealed record NamedParameter(string Name, double Value, Dimension Dimension, SourcePosition At);
+
+/// <summary>The dimension of a value in the description.</summary>
+public enum Dimension
+{
+    /// <summary>A plain number.</summary>
+    Number,
+
+    /// <summary>A length, millimetres inside.</summary>
+    Length,
+
+    /// <summary>An angle, radians inside.</summary>
+    Angle,
+
+    /// <summary>A mass, grams inside.</summary>
+    Mass,
+}

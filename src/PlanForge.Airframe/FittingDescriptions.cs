@@ -1,0 +1,81 @@
+using PlanForge.Airframe.Diagnostics;
+
+namespace PlanForge.Airframe;
+
+/// <summary>How the saddles are cut.</summary>
+/// <param name="SeatTape">Thickness of the tape between wing and saddle, mm, 0 or more.</param>
+/// <param name="Sanding">Sanding allowance: a second line this far into the wing's side of the saddle line, mm, 0 or more.</param>
+/// <param name="Depth">How deep the template is below (low wing: above) the saddle line, mm, over 0.</param>
+/// <param name="Abrasive">Thickness of the abrasive on the sanding form, mm, 0 or more.</param>
+/// <param name="FormHeight">Height of the sanding form, mm, over 0.</param>
+/// <param name="At">Where it stands.</param>
+public sealed record SaddleDescription(
+    double SeatTape, double Sanding, double Depth, double Abrasive, double FormHeight, SourcePosition At);
+
+/// <summary>Wing dowels at the leading edge, parallel to the root chord line, one each side of the centre line.</summary>
+/// <param name="Diameter">Measured diameter, mm, over 0.</param>
+/// <param name="Spacing">Distance between the two axes, mm; 0 for a single dowel on the centre line.</param>
+/// <param name="AboveChord">Height of the axes above the root chord line, mm.</param>
+/// <param name="Protrusion">How far they stand out ahead of the leading edge of the root, mm, over 0.</param>
+/// <param name="Fit">How much wider than the dowel the hole is, mm, 0 or more.</param>
+/// <param name="At">Where it stands.</param>
+public sealed record DowelsDescription(
+    double Diameter, double Spacing, double AboveChord, double Protrusion, double Fit, SourcePosition At);
+
+/// <summary>Wing bolts near the trailing edge, square to the root chord line.</summary>
+/// <param name="Thread">Thread designation from the tables: M3 to M8, or 4-40, 6-32, 8-32, 10-24, 10-32, 1/4-20.</param>
+/// <param name="Spacing">Distance between the two axes, mm; 0 for a single bolt on the centre line.</param>
+/// <param name="AheadOfTrailingEdge">Distance of the axes from the root trailing edge along the chord, mm, over 0.</param>
+/// <param name="Plate">The plate that takes the thread.</param>
+/// <param name="At">Where it stands.</param>
+public sealed record BoltsDescription(
+    string Thread, double Spacing, double AheadOfTrailingEdge, BoltPlateDescription Plate, SourcePosition At);
+
+/// <summary>The plate across the body that takes the wing bolts, parallel to the datum line.</summary>
+/// <param name="Material">What it is cut from.</param>
+/// <param name="Thickness">Measured thickness, mm, over 0.</param>
+/// <param name="Length">Its size fore and aft, mm, over 0, centred on the bolts.</param>
+/// <param name="Gap">Clear distance between the wing's surface at the bolts and the near face of the plate, mm, 0 or more.</param>
+/// <param name="At">Where it stands.</param>
+public sealed record BoltPlateDescription(string Material, double Thickness, double Length, double Gap, SourcePosition At);
+
+/// <summary>The incidence shims to make.</summary>
+/// <param name="From">Least change of incidence, radians.</param>
+/// <param name="To">Greatest change of incidence, radians.</param>
+/// <param name="Step">Step between shims, radians, over 0. The change of zero makes no shim.</param>
+/// <param name="Width">Width of a shim strip, mm, over 0.</param>
+/// <param name="At">Where it stands.</param>
+public sealed record ShimsDescription(double From, double To, double Step, double Width, SourcePosition At);
+
+/// <summary>The line of thrust.</summary>
+/// <param name="Down">Down-thrust, radians, nose of the shaft down positive.</param>
+/// <param name="Right">Side-thrust, radians, to starboard positive.</param>
+/// <param name="At">Where it stands.</param>
+public sealed record ThrustLineDescription(double Down, double Right, SourcePosition At);
+
+/// <summary>How the set-up is measured at the bench.</summary>
+/// <param name="PinsOutboardOfSide">How far outside the body sides the pins stand, mm, 0 or more.</param>
+/// <param name="Clearance">Height of the body's lowest point above the board, mm, 0 or more.</param>
+/// <param name="At">Where it stands.</param>
+public sealed record BenchDescription(double PinsOutboardOfSide, double Clearance, SourcePosition At);
+
+/// <summary>A sheet of material on hand.</summary>
+/// <param name="Name">Its unique name.</param>
+/// <param name="Material">What it is.</param>
+/// <param name="Thickness">Measured thickness, mm, over 0.</param>
+/// <param name="Width">Size across the grain, mm, over 0.</param>
+/// <param name="Length">Size along the grain, mm, over 0.</param>
+/// <param name="At">Where it stands.</param>
+public sealed record StockDescription(
+    string Name, string Material, double Thickness, double Width, double Length, SourcePosition At);
+
+/// <summary>What to draw on.</summary>
+/// <param name="Paper">Name of the paper: A4 to A0, Letter, Legal or Tabloid.</param>
+/// <param name="IsPortrait">True for upright sheets.</param>
+/// <param name="At">Where it stands.</param>
+public sealed record SheetsDescription(string Paper, bool IsPortrait, SourcePosition At);
+
+/// <summary>What the cutting machine needs to know.</summary>
+/// <param name="Kerf">Full width the cutter burns away, mm, or null when it was not measured: then nothing is compensated.</param>
+/// <param name="At">Where it stands.</param>
+public sealed record CutterDescription(double? Kerf, SourcePosition At);

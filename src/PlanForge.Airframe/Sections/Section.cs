@@ -1,0 +1,34 @@
+namespace PlanForge.Airframe.Sections;
+
+/// <summary>A point of a section's surface with its derivative by the surface parameter w, all in chords.</summary>
+/// <param name="X">Aft of the leading edge, in chords.</param>
+/// <param name="Y">Above the chord line, in chords.</param>
+/// <param name="Dx">dX/dw.</param>
+/// <param name="Dy">dY/dw.</param>
+public readonly record struct SectionPoint(double X, double Y, double Dx, double Dy);
+
+/// <summary>An aerofoil section of unit chord: leading edge at (0, 0), trailing edge about (1, 0). Immutable.</summary>
+/// <remarks>
+/// Both surfaces start at the nose, the foremost point of the outline (for cambered sections it lies a trace before and
+/// beside the leading edge), and run to the trailing edge, where an open section leaves a gap. Each is a smooth curve of
+/// the parameter w in [0, 1] with x = x(nose) + (x(end) − x(nose)) w², so that a surface which is round at the nose is a
+/// smooth function of w there. Two sections at the same w are at the same fraction of their own extent: that is what
+/// blending means by "equal chord fractions".
+/// </remarks>
+public abstract class Section
+{
+    /// <summary>What to call the section on sheets and in messages, such as <c>NACA 2412</c> or <c>Otter 9</c>.</summary>
+    public abstract string Name { get; }
+
+    /// <summary>The upper surface at w in [0, 1]: 0 the nose, 1 the trailing edge.</summary>
+    public abstract SectionPoint Upper(double w);
+
+    /// <summary>The lower surface at w in [0, 1]: 0 the nose, 1 the trailing edge.</summary>
+    public abstract SectionPoint Lower(double w);
+
+    /// <summary>
+    /// Values of w strictly between 0 and 1 where a surface has a break in curvature or slope (where a mean line changes
+    /// formula, say), ascending; curve fitting starts a new piece there. Empty for a smooth section.
+    /// </summary>
+    public virtual IReadOnlyList<double> Breaks => [];
+}

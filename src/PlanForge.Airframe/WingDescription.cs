@@ -1,0 +1,90 @@
+using System.Collections.Immutable;
+using PlanForge.Airframe.Diagnostics;
+using PlanForge.Airframe.Sections;
+
+namespace PlanForge.Airframe;
+
+/// <summary>The wing, symmetric about the plane y = 0. Its outside is the finished outside.</summary>
+/// <param name="Placement">Whether the wing lies on the body or the body on the wing.</param>
+/// <param name="LeadingEdge">The root section's leading edge on the centre line.</param>
+/// <param name="Incidence">The angle of the root section.</param>
+/// <param name="Root">The section on the centre line.</param>
+/// <param name="Panels">The panels of the starboard half, outboard from the centre line; at least one.</param>
+/// <param name="At">Where the wing stands in the description.</param>
+public sealed record WingDescription(
+    WingPlacement Placement,
+    SidePoint LeadingEdge,
+    IncidenceDescription Incidence,
+    SectionStation Root,
+    ImmutableArray<PanelDescription> Panels,
+    SourcePosition At);
+
+/// <summary>Which part rests on which.</summary>
+public enum WingPlacement
+{
+    /// <summary>The wing lies on the saddles: its underside meets the body sides.</summary>
+    High,
+
+    /// <summary>The fuselage lies on the wing: the wing's upper side meets the body sides.</summary>
+    Low,
+}
+
+/// <summary>A point on the centre line.</summary>
+/// <param name="Station">x, mm, aft positive.</param>
+/// <param name="Height">z, mm above the datum line.</param>
+public readonly record struct SidePoint(double Station, double Height);
+
+/// <summary>A section and the chord it is drawn at.</summary>
+/// <param name="Section">The section of unit chord.</param>
+/// <param name="Chord">Chord, mm, over 0.</param>
+/// <param name="At">Where it stands.</param>
+public sealed record SectionStation(Section Section, double Chord, SourcePosition At);
+
+/// <summary>A straight piece of a half wing. Chord, sweep and twist vary linearly along it.</summary>
+/// <param name="Length">Length along the panel (not its projection), mm, over 0.</param>
+/// <param name="Dihedral">Angle to the horizontal of the uninclined wing, radians, tip up positive; each panel's own, not added to its neighbour's.</param>
+/// <param name="Tip">Section and chord at the outer end; the inner end's again when the description gives none.</param>
+/// <param name="Sweep">How far the leading edge of the outer end lies aft of that of the inner end, mm.</param>
+/// <param name="Twist">Twist of the outer end against the root section, radians, leading edge up positive, about the quarter chord.</param>
+/// <param name="At">Where it stands.</param>
+public sealed record PanelDescription(
+    double Length, double Dihedral, SectionStation Tip, double Sweep, double Twist, SourcePosition At);
+
+/// <summary>What the incidence angle is measured on.</summary>
+public enum IncidenceReference
+{
+    /// <summary>The chord line, leading to trailing edge.</summary>
+    Chord,
+
+    /// <summary>The flat of the lower surface, or the line that touches it at two places.</summary>
+    Underside,
+}
+
+/// <summary>The incidence of the root section as written.</summary>
+/// <param name="Angle">The angle of the <paramref name="Reference"/> line to the datum line, radians, leading edge up positive.</param>
+/// <param name="Reference">What that angle is measured on.</param>
+/// <param name="At">Where it stands.</param>
+/// <remarks>
+/// A rise over the chord is the height of the front end over the rear end measured along the chord: angle = asin(rise/chord).
+/// A rise over a length is measured along the datum line: angle = atan(rise/length).
+/// </remarks>
+public sealed record IncidenceDescription(double Angle, IncidenceReference Reference, SourcePosition At);
+
+/// <summary>The tailplane, symmetric, without dihedral: one straight-tapered panel a side.</summary>
+/// <param name="LeadingEdge">The root section's leading edge on the centre line.</param>
+/// <param name="Incidence">The angle of the root section.</param>
+/// <param name="Span">Whole span, mm, over 0.</param>
+/// <param name="Root">Section and chord on the centre line.</param>
+/// <param name="Tip">Section and chord at the tips.</param>
+/// <param name="Sweep">How far the tip's leading edge lies aft of the root's, mm.</param>
+/// <param name="SeatWidth">Width of the seat the tailplane rests on, mm.</param>
+/// <param name="At">Where it stands.</param>
+public sealed record TailplaneDescription(
+    SidePoint LeadingEdge,
+    IncidenceDescription Incidence,
+    double Span,
+    SectionStation Root,
+    SectionStation Tip,
+    double Sweep,
+    double SeatWidth,
+    SourcePosition At);

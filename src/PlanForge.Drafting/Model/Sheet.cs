@@ -1,0 +1,24 @@
+using System.Collections.Immutable;
+
+namespace PlanForge.Drafting.Model;
+
+/// <summary>One sheet of paper at true size.</summary>
+/// <param name="Number">Its number in the set, from 1.</param>
+/// <param name="Title">What it shows.</param>
+/// <param name="Width">Paper width, mm.</param>
+/// <param name="Height">Paper height, mm.</param>
+/// <param name="Drawing">What is drawn; the origin is the paper's lower left corner.</param>
+/// <param name="Parts">Ids of the parts it shows, in placing order.</param>
+public sealed record Sheet(
+    int Number, string Title, double Width, double Height, Drawing Drawing, ImmutableArray<string> Parts);
+
+/// <summary>All sheets of a design, in order.</summary>
+/// <param name="Title">The design's name and revision.</param>
+/// <param name="Language">Language tag of the lettering, such as <c>en</c>.</param>
+/// <param name="Sheets">The sheets.</param>
+public sealed record SheetSet(string Title, string Language, ImmutableArray<Sheet> Sheets);
+
+/// <summary>The drawing of one part for a cutting machine: only what the machine shall do, in the part's own coordinates.</summary>
+/// <param name="Name">File name without ending, ASCII.</param>
+/// <param name="Drawing">Strokes on <see cref="Layer.Cut"/> and <see cref="Layer.Score"/>, texts on <see cref="Layer.Score"/>.</param>
+public sealed record CutDrawing(string Name, Drawing Drawing);

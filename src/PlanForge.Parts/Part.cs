@@ -1,0 +1,134 @@
+using System.Collections.Immutable;
+using PlanForge.Geometry;
+
+namespace PlanForge.Parts;
+
+/// <summary>A thing to make or to hold against the wood, laid flat at true size. Knows nothing of paper or files.</summary>
+/// <remarks>
+/// Coordinates are the part's own, mm, y up; each kind says where its origin lies. A former is seen from the tail looking
+/// forward: starboard on the right, heights upward. Everything a sheet shows of the part is here, so that a new kind of
+/// part is a new folder and nothing else.
+/// </remarks>
+/// <param name="Id">Stable name made from the description's names, such as <c>former-F3</c>: lower-case kind, ASCII, usable in a file name.</param>
+/// <param name="Kind">The kind's title, such as <c>Formers</c>; sheets keep a kind together.</param>
+/// <param name="Title">What the builder calls it, such as <c>Former F3</c>.</param>
+/// <param name="Making">Whether it is cut from a sheet or only printed.</param>
+/// <param name="Material">What it is cut from, or empty for a paper template.</param>
+/// <param name="Thickness">Sheet thickness, mm; 0 for a paper template.</param>
+/// <param name="Quantity">How many to make, at least 1.</param>
+/// <param name="GrainAngle">Direction of the grain from the x axis, radians, or null when it does not matter.</param>
+/// <param name="Lines">All lines, cut contours included.</param>
+/// <param name="Labels">Short texts at places on the part.</param>
+/// <param name="Dimensions">Sizes worth showing.</param>
+/// <param name="Tables">Tables beside the part.</param>
+/// <param name="Notes">Sentences beside the part.</param>
+/// <param name="Figures">Every computed number, for the report.</param>
+public sealed record Part(
+    string Id,
+    string Kind,
+    string Title,
+    Making Making,
+    string Material,
+    double Thickness,
+    int Quantity,
+    double? GrainAngle,
+    ImmutableArray<PartLine> Lines,
+    ImmutableArray<PartLabel> Labels,
+    ImmutableArray<PartDimension> Dimensions,
+    ImmutableArray<PartTable> Tables,
+    ImmutableArray<string> Notes,
+    ImmutableArray<Figure> Figures);
+
+/// <summary>How a part comes into being.</summary>
+public enum Making
+{
+    /// <summary>Cut from sheet: it gets a cut file of its own.</summary>
+    Cut,
+
+    /// <summary>Printed at true size and used as a paper template.</summary>
+    Template,
+}
+
+/// <summary>A line on a part.</summary>
+/// <param name="Use">What it means.</param>
+/// <param name="Path">Where it runs; cut contours are closed, openings clockwise.</param>
+public sealed record PartLine(LineUse Use, Path2 Path);
+
+/// <summary>What a line on a part means; the drafting side chooses line type, width and layer by it.</summary>
+public enum LineUse
+{
+    /// <summary>An edge the cutter or knife follows: outlines and openings. Closed on cut parts.</summary>
+    Cut,
+
+    /// <summary>A line scored or drawn into the part's face.</summary>
+    Score,
+
+    /// <summary>The finished edge inside an allowance: trim or sand to here.</summary>
+    Trim,
+
+    /// <summary>An edge on the far face, or otherwise out of sight.</summary>
+    Hidden,
+
+    /// <summary>A centre line or axis.</summary>
+    Centre,
+
+    /// <summary>The fuselage datum line, or a line parallel to it.</summary>
+    Datum,
+
+    /// <summary>A station or the place of another part.</summary>
+    Station,
+
+    /// <summary>The outline of a neighbouring part.</summary>
+    Neighbour,
+}
+
+/// <summary>A short text on a part.</summary>
+/// <param name="Text">The text, one line.</param>
+/// <param name="At">The place it belongs to.</param>
+/// <param name="Anchor">Which point of the text lies there.</param>
+/// <param name="Angle">Direction of reading from the x axis, radians.</param>
+/// <param name="Height">Height of capitals, mm; 2.5 where nothing else is wanted.</param>
+/// <param name="IsEngraved">True when the text goes on the cut part too (as single strokes).</param>
+public sealed record PartLabel(
+    string Text, Point2 At, Anchor Anchor = Anchor.Middle, double Angle = 0, double Height = 2.5, bool IsEngraved = false);
+
+/// <summary>Which point of a text lies on its place.</summary>
+public enum Anchor
+{
+    /// <summary>The start of the baseline.</summary>
+    Start,
+
+    /// <summary>The middle of the text, both ways.</summary>
+    Middle,
+
+    /// <summary>The end of the baseline.</summary>
+    End,
+}
+
+/// <summary>A size to show on a part.</summary>
+public abstract record PartDimension
+{
+    private protected PartDimension()
+    {
+    }
+
+    /// <summary>A distance between two points, measured along a direction.</summary>
+    /// <param name="From">One end.</param>
+    /// <param name="To">Other end.</param>
+    /// <param name="Direction">Unit direction it is measured along: (1, 0) across, (0, 1) up, or along the points.</param>
+    /// <param name="Offset">How far to the left of the direction the dimension line stands from <paramref name="From"/>, mm; negative to the right.</param>
+    /// <param name="Text">The text in place of the measured value, or null.</param>
+    public sealed record Linear(Point2 From, Point2 To, Vector2 Direction, double Offset, string? Text = null) : PartDimension;
+
+    /// <summary>A text with a leader that points at a place.</summary>
+    /// <param name="At">Where the arrow points.</param>
+    /// <param name="TextAt">Where the text starts.</param>
+    /// <param name="Text">The text.</param>
+    public sealed record Leader(Point2 At, Point2 TextAt, string Text) : PartDimension;
+}
+
+/// <summary>A small table beside a part.</summary>
+/// <param name="Title">What it lists.</param>
+/// <param name="Header">Column heads with their units.</param>
+/// <param name="Rows">Cells as shown; every row as long as the header.</param>
+public sealed record PartTable(string Title, ImmutableArray<string> Header, ImmutableArray<ImmutableArray<string>> Rows);
