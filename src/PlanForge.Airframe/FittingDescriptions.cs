@@ -8,9 +8,18 @@ namespace PlanForge.Airframe;
 /// <param name="Depth">How deep the template is below (low wing: above) the saddle line, mm, over 0.</param>
 /// <param name="Abrasive">Thickness of the abrasive on the sanding form, mm, 0 or more.</param>
 /// <param name="FormHeight">Height of the sanding form, mm, over 0.</param>
+/// <param name="From">Station where the saddle begins, mm, or null for the leading edge.</param>
+/// <param name="To">Station where the saddle ends, mm, or null for the trailing edge.</param>
 /// <param name="At">Where it stands.</param>
 public sealed record SaddleDescription(
-    double SeatTape, double Sanding, double Depth, double Abrasive, double FormHeight, SourcePosition At);
+    double SeatTape,
+    double Sanding,
+    double Depth,
+    double Abrasive,
+    double FormHeight,
+    double? From,
+    double? To,
+    SourcePosition At);
 
 /// <summary>Wing dowels at the leading edge, parallel to the root chord line, one each side of the centre line.</summary>
 /// <param name="Diameter">Measured diameter, mm, over 0.</param>
