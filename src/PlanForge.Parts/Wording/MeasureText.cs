@@ -27,17 +27,17 @@ public sealed class MeasureText(DisplayUnit unit)
     public string Coarse(double millimetres) => unit switch
     {
         DisplayUnit.Inch => Fraction(millimetres / MillimetresPerInch),
-        DisplayUnit.Centimetre => Decimal(millimetres / 10, 2),
-        _ => Decimal(millimetres, 1),
+        DisplayUnit.Centimetre => Rounded(millimetres / 10, 2),
+        _ => Rounded(millimetres, 1),
     };
 
     /// <summary>A length for fitting: hundredths of a millimetre, or thousandths of an inch; no unit name.</summary>
     /// <param name="millimetres">The length, mm.</param>
     public string Fine(double millimetres) => unit switch
     {
-        DisplayUnit.Inch => Decimal(millimetres / MillimetresPerInch, 3),
-        DisplayUnit.Centimetre => Decimal(millimetres / 10, 3),
-        _ => Decimal(millimetres, 2),
+        DisplayUnit.Inch => Rounded(millimetres / MillimetresPerInch, 3),
+        DisplayUnit.Centimetre => Rounded(millimetres / 10, 3),
+        _ => Rounded(millimetres, 2),
     };
 
     /// <summary>A length for marking out with its unit name.</summary>
@@ -47,10 +47,10 @@ public sealed class MeasureText(DisplayUnit unit)
     public string FineWithUnit(double millimetres) => $"{Fine(millimetres)} {UnitName}";
 
     /// <summary>An angle in degrees to a hundredth, such as <c>2.75°</c>.</summary>
-    public static string Angle(double radians) => Decimal(radians * 180 / Math.PI, 2) + "°";
+    public static string Angle(double radians) => Rounded(radians * 180 / Math.PI, 2) + "°";
 
     /// <summary>A number with at most so many decimals, trailing zeros dropped, never <c>-0</c>.</summary>
-    public static string Decimal(double value, int decimals)
+    public static string Rounded(double value, int decimals)
     {
         var rounded = Math.Round(value, decimals, MidpointRounding.AwayFromZero) + 0.0;
         return rounded.ToString("0." + new string('#', decimals), CultureInfo.InvariantCulture);
