@@ -29,6 +29,13 @@ internal static class Naca
     /// <summary>Height of a surface at a station x.</summary>
     public static double HeightAt(Func<double, SectionPoint> surface, double x) => surface(ParameterAt(surface, x)).Y;
 
+    /// <summary>dY/dw by five-point central differences.</summary>
+    public static double Rate(Func<double, SectionPoint> surface, double w)
+    {
+        const double H = 2e-5;
+        return (surface(w - (2 * H)).Y - (8 * surface(w - H).Y) + (8 * surface(w + H).Y) - surface(w + (2 * H)).Y) / (12 * H);
+    }
+
     /// <summary>How far a point lies from a surface, measured at right angles to the surface where it has the point's x.</summary>
     public static double DistanceTo(Func<double, SectionPoint> surface, double x, double y)
     {

@@ -34,9 +34,11 @@ public sealed class NacaDesignationTests
     [InlineData(5, 1.4063, 0.2625)]
     [InlineData(7.5, 2.0391, 0.2437)]
     [InlineData(10, 2.6250, 0.2250)]
-    public void Mean_line_64_is_the_published_one(double x, double height, double slope) => Check("6412", x, height, slope, 5.1e-5);
+    public void Mean_line_64_is_the_published_one(double x, double height, double slope) => 
+        Check("6412", x, height, slope, 5.1e-5, 5.1e-5);
 
-    // Source: mean line 230, the same table. It seems to use finer constants than r = 0.2025, k1 = 15.957: last digit and a half.
+    // Source: mean line 230, the same table. It seems to use finer constants than the published r = 0.2025 and
+    // k1 = 15.957, with which it agrees to 1.2e-3 % chord (check-values 1.6).
     [Theory]
     [InlineData(0, 0, 0.3053)]
     [InlineData(0.5, 0.1486, 0.2893)]
@@ -45,7 +47,8 @@ public sealed class NacaDesignationTests
     [InlineData(5, 1.1555, 0.1636)]
     [InlineData(7.5, 1.4925, 0.1077)]
     [InlineData(10, 1.7022, 0.0618)]
-    public void Mean_line_230_is_the_published_one(double x, double height, double slope) => Check("23012", x, height, slope, 1.5e-4);
+    public void Mean_line_230_is_the_published_one(double x, double height, double slope) =>
+        Check("23012", x, height, slope, 1.2e-3, 2.5e-4);
 
     // Source: greatest heights of the lines 210 to 250 (derived from r and k1, check-values 1.3), at 5, 10, 15, 20 and 25 %.
     [Theory]
@@ -56,17 +59,17 @@ public sealed class NacaDesignationTests
     [InlineData("25012", 25, 2.263)]
     public void Five_digit_mean_lines_are_highest_where_the_second_digit_says(string digits, double x, double height)
     {
-        Check(digits, x, height, 0, 6e-4);
+        Check(digits, x, height, 0, 6e-4, 3e-4);
 
         // The first digit scales the line: 4 instead of 2 doubles it.
-        Check(string.Concat("4", digits.AsSpan(1)), x, 2 * height, 0, 1.2e-3);
+        Check(string.Concat("4", digits.AsSpan(1)), x, 2 * height, 0, 1.2e-3, 6e-4);
     }
 
-    private static void Check(string digits, double x, double height, double slope, double tolerance)
+    private static void Check(string digits, double x, double height, double slope, double heightTolerance, double slopeTolerance)
     {
         var line = Assert.NotNull(NacaDesignation.TryRead(digits, out _)).MeanLine;
         var piece = x / 100 < line.Junction ? line.Forward : line.Aft;
-        Assert.Equal(height, piece.Height(x / 100) * 100, tolerance);
-        Assert.Equal(slope, piece.Slope(x / 100), tolerance);
+        Assert.Equal(height, piece.Height(x / 100) * 100, heightTolerance);
+        Assert.Equal(slope, piece.Slope(x / 100), slopeTolerance);
     }
 }
