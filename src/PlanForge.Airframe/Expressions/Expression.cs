@@ -39,6 +39,8 @@ internal abstract record Expression(int Offset, int Length)
 }
 
 /// <summary>A number with or without unit.</summary>
+/// <param name="Offset">Where it begins.</param>
+/// <param name="Length">How many characters it spans, unit included.</param>
 /// <param name="Number">The number of units; not negative.</param>
 /// <param name="Unit">The unit, or none.</param>
 /// <param name="IsFraction">True when it was written with a fraction.</param>

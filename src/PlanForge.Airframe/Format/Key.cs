@@ -29,5 +29,5 @@ internal abstract class Key(string name, string summary)
 internal sealed class Key<TFormat>(string name, TFormat format, string summary) : Key(name, summary)
     where TFormat : ValueFormat
 {
-    public override ValueFormat Format => format;
+    public override TFormat Format => format;
 }

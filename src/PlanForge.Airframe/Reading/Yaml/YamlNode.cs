@@ -1,4 +1,5 @@
 using PlanForge.Airframe.Diagnostics;
+using PlanForge.Airframe.Expressions;
 
 namespace PlanForge.Airframe.Reading.Yaml;
 
@@ -21,8 +22,29 @@ internal sealed record YamlScalar(SourcePosition At, string Text, ScalarSource? 
     /// <summary>True for a key with nothing behind it.</summary>
     public bool IsEmpty => Text.Length == 0;
 
+    // Set on a part of another scalar.
+    private (YamlScalar Whole, int Offset)? Origin { get; init; }
+
     /// <summary>The position of a stretch of <see cref="Text"/>.</summary>
-    public SourcePosition AtPart(int offset, int length) => Source?.AtPart(Text, offset, length) ?? At;
+    public SourcePosition AtPart(int offset, int length) => Origin is var (whole, start)
+        ? whole.AtPart(start + offset, length)
+        : Source?.AtPart(Text, offset, length) ?? At;
+
+    /// <summary>A stretch of this scalar, without the blanks around it, as a scalar.</summary>
+    public YamlScalar Part(int start, int end)
+    {
+        while (start < end && Characters.IsBlank(Text[start]))
+        {
+            start++;
+        }
+
+        while (start < end && Characters.IsBlank(Text[end - 1]))
+        {
+            end--;
+        }
+
+        return new(AtPart(start, Math.Max(1, end - start)), Text[start..end], null) { Origin = (this, start) };
+    }
 }
 
 /// <summary>A list.</summary>
