@@ -114,7 +114,7 @@ internal static class FormerFeatures
     public static Region2 Lightening(Region2 wood, LighteningDescription lightening)
     {
         var opening = Offsetter.Offset(wood, -lightening.Rim, CornerStyle.Round);
-        return lightening.CornerRadius > 0 ? Offsetter.WithRoundedCorners(opening, lightening.CornerRadius) : opening;
+        return lightening.CornerRadius > 0 ? Offsetter.WithRoundedInsideCorners(opening, lightening.CornerRadius) : opening;
     }
 
     // How far the region reaches from a point inside it in a direction, to the first edge, mm; null from outside.
@@ -130,7 +130,7 @@ internal static class FormerFeatures
         double? nearest = null;
         foreach (var contour in region.Contours)
         {
-            foreach (var crossing in ray.CrossingsWith(contour))
+            foreach (var crossing in ray.IntersectionsWith(contour, Region2.SnapDistance))
             {
                 var distance = crossing.Point.DistanceTo(from);
                 nearest = nearest is { } best ? Math.Min(best, distance) : distance;

@@ -71,7 +71,7 @@ public sealed class SaddleTemplates : IPartKind
         var contourTop = finished;
         if (sanding > 0)
         {
-            contourTop = ArcFitter.Fit(SampledCurve.Through(MovedInto(outer, into * sanding)), Drawn.Tolerance);
+            contourTop = ArcFitter.Fit(SampledCurve.Through(MovedInto(outer.ToImmutable(), into * sanding)), Drawn.Tolerance);
             sketch.Line(LineUse.Trim, finished.Placed(placement));
         }
 
@@ -104,15 +104,15 @@ public sealed class SaddleTemplates : IPartKind
     }
 
     // The line moved square to itself; where it is rounder than the move, the points that would fold back are left out.
-    private static ImmutableArray<Point2> MovedInto(IReadOnlyList<CurveSample> line, double by)
+    private static ImmutableArray<Point2> MovedInto(ImmutableArray<CurveSample> line, double by)
     {
         const double Slack = 1e-6;
-        var moved = ImmutableArray.CreateBuilder<Point2>(line.Count);
+        var moved = ImmutableArray.CreateBuilder<Point2>(line.Length);
         foreach (var sample in line)
         {
             var place = sample.Point + (sample.Direction.Left * by);
             var isClear = true;
-            for (var i = 0; i < line.Count && isClear; i++)
+            for (var i = 0; i < line.Length && isClear; i++)
             {
                 isClear = place.DistanceTo(line[i].Point) > Math.Abs(by) - Slack;
             }

@@ -2,9 +2,7 @@ using System.Collections.Immutable;
 using PlanForge.Airframe.Diagnostics;
 using PlanForge.Geometry;
 using PlanForge.Geometry.Fitting;
-using PlanForge.Parts.Saddles;
 using PlanForge.Parts.Shapes;
-using PlanForge.Parts.Wording;
 
 namespace PlanForge.Parts.SandingForms;
 

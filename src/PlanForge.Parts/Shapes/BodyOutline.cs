@@ -33,8 +33,12 @@ internal static class BodyOutline
         samples.AddRange(half);
         for (var i = half.Length - 1; i >= 0; i--)
         {
+            // The top centre itself is one place with one direction: it is not a corner. The bottom centre closes the outline.
             var (point, direction) = half[i];
-            samples.Add(new(new(-point.X, point.Y), new(direction.X, -direction.Y)));
+            if (i < half.Length - 1)
+            {
+                samples.Add(new(i == 0 ? half[0].Point : new(-point.X, point.Y), new(direction.X, -direction.Y)));
+            }
         }
 
         return ArcFitter.FitClosed(samples.ToImmutable(), tolerance);
@@ -57,8 +61,8 @@ internal static class BodyOutline
         if (section.Has(Zone.Bottom) || !lower)
         {
             var corner = lower ? body.Skins.InPlane(station, Zone.Bottom, 1) : body.Skins.InPlane(station, Zone.Side, sideFrom);
-            samples.Add(new(new(0, bottom), new(1, 0)));
-            samples.Add(new(new(corner.X, bottom), new(1, 0)));
+            samples.Append(new(new(0, bottom), new(1, 0)));
+            samples.Append(new(new(corner.X, bottom), new(1, 0)));
         }
 
         if (lower)
@@ -79,8 +83,8 @@ internal static class BodyOutline
         if (section.Has(Zone.Top) || !upper)
         {
             var corner = upper ? body.Skins.InPlane(station, Zone.Top, 0) : body.Skins.InPlane(station, Zone.Side, sideTo);
-            samples.Add(new(new(corner.X, top), new(-1, 0)));
-            samples.Add(new(new(0, top), new(-1, 0)));
+            samples.Append(new(new(corner.X, top), new(-1, 0)));
+            samples.Append(new(new(0, top), new(-1, 0)));
         }
 
         return samples.ToImmutable();
@@ -116,7 +120,7 @@ internal static class BodyOutline
             var v = from + ((to - from) * i / steps);
             double before = Math.Max(v - DirectionStep, least), after = Math.Min(v + DirectionStep, greatest);
             var direction = body.Skins.InPlane(station, zone, after) - body.Skins.InPlane(station, zone, before);
-            samples.Add(new(body.Skins.InPlane(station, zone, v), direction.Unit()));
+            samples.Append(new(body.Skins.InPlane(station, zone, v), direction.Unit()));
         }
     }
 }

@@ -30,6 +30,13 @@ internal static class SampledCurve
         return samples.ToImmutable();
     }
 
+    /// <summary>Adds a sample; one nearer to the last than anything can be told apart is put exactly on it, as a corner wants.</summary>
+    public static void Append(this ImmutableArray<CurveSample>.Builder samples, CurveSample sample)
+    {
+        var isCorner = samples.Count > 0 && samples[^1].Point.DistanceTo(sample.Point) <= OnePlace;
+        samples.Add(isCorner ? sample with { Point = samples[^1].Point } : sample);
+    }
+
     private static void AddPiece(IReadOnlyList<Point2> points, int first, int last, ImmutableArray<CurveSample>.Builder samples)
     {
         if (first == last)
@@ -43,7 +50,7 @@ internal static class SampledCurve
             var direction = i == first ? AtEnd(points[i], points[i + 1], i + 2 <= last ? points[i + 2] : null)
                 : i == last ? -AtEnd(points[i], points[i - 1], i - 2 >= first ? points[i - 2] : null)
                 : Between(points[i - 1], points[i], points[i + 1]);
-            samples.Add(new(points[i], direction));
+            samples.Append(new(points[i], direction));
         }
     }
 
