@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using PlanForge.Output.Bytes;
+using PlanForge.Output.Compression;
 
 namespace PlanForge.Output.Pdf;
 
