@@ -5,6 +5,8 @@ using PlanForge.Output.Pdf;
 using PlanForge.Output.Tests.Readers;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
+using UglyToad.PdfPig.Graphics.Core;
+using UglyToad.PdfPig.Graphics.Operations.General;
 using UglyToad.PdfPig.Tokens;
 
 namespace PlanForge.Output.Tests.Pdf;
@@ -87,14 +89,16 @@ public sealed class PdfWriterTests
         using var document = Open(Samples.Set(
             new DrawingItem.Stroke(Layer.Cut, Path2.Line(new(1, 1), new(9, 1)), new(LineType.LongDashedDotted, 0.25)),
             new DrawingItem.Stroke(Layer.Cut, Path2.Line(new(1, 2), new(9, 2)), new(LineType.Continuous, 0.5))));
-        var operations = Content(document.GetPage(1));
+        var operations = document.GetPage(1).Operations;
 
         // shared/check-values.md section 5, worked: type 04 at d = 0.25 is 6, -0.75, 0.125, -0.75 mm.
-        Assert.Contains("0.25 w [6 0.75 0.125 0.75] 0 d", operations, StringComparison.Ordinal);
-        Assert.Contains("0.5 w [] 0 d", operations, StringComparison.Ordinal);
-        Assert.Contains("1 J 1 j", operations, StringComparison.Ordinal);
-        var path = document.GetPage(1).Paths[0];
-        Assert.True(path.IsStroked && !path.IsFilled);
+        Assert.Equal([0.25, 0.5], operations.OfType<SetLineWidth>().Select(operation => operation.Width));
+        Assert.Equal(
+            [[6, 0.75, 0.125, 0.75], []],
+            operations.OfType<SetLineDashPattern>().Select(operation => operation.Pattern.Array.Select(part => (double)part).ToArray()));
+        Assert.Equal(LineCapStyle.Round, operations.OfType<SetLineCap>().Single().Cap);
+        Assert.Equal(LineJoinStyle.Round, operations.OfType<SetLineJoin>().Single().Join);
+        Assert.All(document.GetPage(1).Paths, path => Assert.True(path.IsStroked && !path.IsFilled));
     }
 
     [Fact]
