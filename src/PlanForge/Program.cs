@@ -1,1 +1,4 @@
-return 0;
+using PlanForge;
+using PlanForge.Terminals;
+
+return (int)Application.Run(args, Terminal.OfProcess());
