@@ -1,0 +1,108 @@
+using PlanForge.Airframe.Diagnostics;
+using PlanForge.Airframe.Format;
+using PlanForge.Airframe.Reading.Yaml;
+
+namespace PlanForge.Airframe.Reading;
+
+/// <summary>Finds out which of several formats was written.</summary>
+internal static class Alternative
+{
+    /// <summary>The format for a single value: the words when it is one of them, else whatever is no list of words.</summary>
+    public static ValueFormat? OfScalar(ChoiceFormat choice, string text)
+    {
+        ValueFormat? scalar = null;
+        foreach (var alternative in choice.Alternatives)
+        {
+            if (alternative is WordFormat words && words.Words.Contains(text))
+            {
+                return words;
+            }
+
+            if (alternative is not MappingFormat && scalar is null or WordFormat)
+            {
+                scalar = alternative;
+            }
+        }
+
+        return scalar;
+    }
+
+    /// <summary>The format whose deciding keys a mapping has.</summary>
+    /// <returns>
+    /// The format and the mapping without the keys of other formats, which were reported; a null format when none could be told,
+    /// which was reported too; null when the choice has no mappings.
+    /// </returns>
+    public static (MappingFormat? Format, YamlMapping Given)? Find(YamlMapping given, ChoiceFormat choice, DiagnosticList diagnostics)
+    {
+        var mappings = choice.Alternatives.OfType<MappingFormat>().ToArray();
+        if (mappings.Length == 0)
+        {
+            return null;
+        }
+
+        foreach (var mapping in mappings)
+        {
+            if (FirstDecidingKey(given, mapping, mappings) is { } decider)
+            {
+                return (mapping, WithoutForeignKeys(given, mapping, mappings, decider, diagnostics));
+            }
+        }
+
+        if (mappings.Length == 1)
+        {
+            return (mappings[0], given);
+        }
+
+        var all = mappings.SelectMany(m => m.Keys).DistinctBy(k => k.Name).ToArray();
+        var union = new MappingFormat(choice.Id, choice.Noun, [.. all]);
+        if (UnknownKeys.Report(given, union, union.Keys, diagnostics).Count == 0 && !given.IsIncomplete)
+        {
+            diagnostics.Error(given.At, $"{choice.Noun} needs {string.Join(", or ", mappings.Select(m => Quote.List(RequiredNames(m))))}");
+        }
+
+        return (null, given);
+    }
+
+    /// <summary>What a choice allows, for a message.</summary>
+    public static string Describe(ChoiceFormat choice)
+    {
+        var isScalar = choice.Alternatives.Any(a => a is not MappingFormat);
+        var isMapping = choice.Alternatives.Any(a => a is MappingFormat);
+        return isScalar && isMapping ? "a single value or a mapping of keys" : isScalar ? "a single value" : "a mapping of keys";
+    }
+
+    private static YamlMapping WithoutForeignKeys(
+        YamlMapping given, MappingFormat chosen, MappingFormat[] mappings, string decider, DiagnosticList diagnostics)
+    {
+        var own = new List<YamlEntry>(given.Entries.Count);
+        foreach (var entry in given.Entries)
+        {
+            if (chosen.Find(entry.Key.Text) is null && mappings.Any(m => m.Find(entry.Key.Text) is not null))
+            {
+                diagnostics.Error(entry.Key.At, $"{Quote.Text(entry.Key.Text)} does not go with `{decider}`");
+            }
+            else
+            {
+                own.Add(entry);
+            }
+        }
+
+        return given with { Entries = own };
+    }
+
+    /// <summary>The first required key, in the order of the format, that the mapping has and no other format knows.</summary>
+    private static string? FirstDecidingKey(YamlMapping given, MappingFormat format, MappingFormat[] all)
+    {
+        foreach (var key in format.Keys)
+        {
+            if (key.IsRequired && given.Find(key.Name) is not null && all.All(m => m == format || m.Find(key.Name) is null))
+            {
+                return key.Name;
+            }
+        }
+
+        return null;
+    }
+
+    private static string[] RequiredNames(MappingFormat format) => [.. format.Keys.Where(k => k.IsRequired).Select(k => k.Name)];
+}
