@@ -15,6 +15,9 @@ internal enum ExitCode
     /// <summary>A file or folder cannot be read or written.</summary>
     FileSystemFault = 3,
 
+    /// <summary>The program itself is at fault (<c>EX_SOFTWARE</c> of BSD's sysexits.h); nothing of that description was written.</summary>
+    InternalFault = 70,
+
     /// <summary>Stopped by SIGINT (Ctrl-C): 128 and the signal's number, as shells count it.</summary>
     Interrupted = 130,
 

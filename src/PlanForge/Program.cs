@@ -1,4 +1,5 @@
 using PlanForge;
+using PlanForge.Folders;
 using PlanForge.Terminals;
 
-return (int)Application.Run(args, Terminal.OfProcess());
+return (int)Application.Run(args, Terminal.OfProcess(), new Disk());

@@ -1,7 +1,7 @@
 namespace PlanForge.Airframe.Diagnostics;
 
 /// <summary>Finds the word somebody probably meant.</summary>
-internal static class Spelling
+public static class Spelling
 {
     // One slip for every three letters: more would suggest unrelated words, fewer would miss two slips in a long key.
     private const int LettersPerSlip = 3;
