@@ -70,7 +70,7 @@ internal sealed record Call(int Offset, int Length, Function Function, Immutable
 /// <summary>A member of a sum or product.</summary>
 /// <param name="IsInverse">True when it is subtracted or divided by.</param>
 /// <param name="Value">Its value.</param>
-internal readonly record struct Operand(bool IsInverse, Expression Value);
+internal sealed record Operand(bool IsInverse, Expression Value);
 
 /// <summary>What is wrong in a value, by its place in the scalar's text.</summary>
-internal readonly record struct ExpressionFault(int Offset, int Length, string Message);
+internal sealed record ExpressionFault(int Offset, int Length, string Message);

@@ -28,7 +28,7 @@ internal sealed class ExpressionParser
     /// <param name="isParameter">True for the names of parameters; serves messages only.</param>
     /// <param name="fault">The first thing wrong with it, when the result is null.</param>
     /// <returns>The expression, or null.</returns>
-    public static Expression? Parse(string text, Func<string, bool> isParameter, out ExpressionFault fault)
+    public static Expression? Parse(string text, Func<string, bool> isParameter, out ExpressionFault? fault)
     {
         var parser = new ExpressionParser(text, isParameter);
         var result = parser.ParseSum();
@@ -37,7 +37,7 @@ internal sealed class ExpressionParser
             result = parser.FailAtExtra(extra);
         }
 
-        fault = parser._fault ?? default;
+        fault = parser._fault;
         return result;
     }
 

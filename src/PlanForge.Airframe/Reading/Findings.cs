@@ -43,19 +43,20 @@ internal sealed class Findings(QuantityReader quantities, DiagnosticList diagnos
     }
 
     /// <summary>Reports names given twice; case does not part names, since files are named after them.</summary>
-    /// <param name="names">The names with their places; empty ones failed.</param>
-    /// <param name="what">What they name, with its article.</param>
-    public void AreDifferent(IEnumerable<(string Name, SourcePosition At)> names, string what)
+    /// <param name="items">The mappings that have names; empty names failed.</param>
+    /// <param name="key">The key of the name.</param>
+    /// <param name="what">What is named, with its article.</param>
+    public void AreNamesDifferent(List<ReadValue> items, Key<TextFormat> key, string what)
     {
-        var lines = new Dictionary<string, (string Name, int Line)>(StringComparer.OrdinalIgnoreCase);
-        foreach (var (name, at) in names)
+        var known = new Dictionary<string, TextValue>(StringComparer.OrdinalIgnoreCase);
+        foreach (var item in items)
         {
-            if (name.Length > 0 && !lines.TryAdd(name, (name, at.Line)))
+            if ((item as MappingValues)?.TextValue(key) is { } name && !known.TryAdd(name.Text, name))
             {
-                var first = lines[name];
-                Error(at, first.Name == name
-                    ? $"{what} is called {Quote.Text(name)} already, in line {first.Line}"
-                    : $"{Quote.Text(name)} differs from {Quote.Text(first.Name)}, in line {first.Line}, by case alone");
+                var first = known[name.Text];
+                Error(name.At, first.Text == name.Text
+                    ? $"{what} is called {Quote.Text(name.Text)} already, in line {first.At.Line}"
+                    : $"{Quote.Text(name.Text)} differs from {Quote.Text(first.Text)}, in line {first.At.Line}, by case alone");
             }
         }
     }

@@ -10,9 +10,13 @@ internal static class FormerReader
     public static ImmutableArray<FormerDescription> Read(List<ReadValue> items, Findings findings)
     {
         var formers = ImmutableArray.CreateBuilder<FormerDescription>(items.Count);
-        var mappings = items.OfType<MappingValues>().ToList();
-        foreach (var values in mappings)
+        foreach (var item in items)
         {
+            if (item is not MappingValues values)
+            {
+                continue;
+            }
+
             formers.Add(new(
                 values.Text(FormerFormat.Name),
                 values.Number(FormerFormat.Station),
@@ -29,7 +33,7 @@ internal static class FormerReader
                 values.At));
         }
 
-        findings.AreDifferent(mappings.Select(v => (v.Text(FormerFormat.Name), v.AtValue(FormerFormat.Name))), "a former");
+        findings.AreNamesDifferent(items, FormerFormat.Name, "a former");
         return formers.ToImmutable();
     }
 
@@ -51,8 +55,13 @@ internal static class FormerReader
     private static ImmutableArray<OpeningDescription> ReadOpenings(List<ReadValue> items, Findings findings)
     {
         var openings = ImmutableArray.CreateBuilder<OpeningDescription>(items.Count);
-        foreach (var values in items.OfType<MappingValues>())
+        foreach (var item in items)
         {
+            if (item is not MappingValues values)
+            {
+                continue;
+            }
+
             double width, depth, radius;
             if (values.Format == FormerFormat.RoundOpening)
             {
@@ -83,8 +92,13 @@ internal static class FormerReader
     private static ImmutableArray<SlotDescription> ReadSlots(List<ReadValue> items)
     {
         var slots = ImmutableArray.CreateBuilder<SlotDescription>(items.Count);
-        foreach (var values in items.OfType<MappingValues>())
+        foreach (var item in items)
         {
+            if (item is not MappingValues values)
+            {
+                continue;
+            }
+
             slots.Add(new(
                 values.Number(FormerFormat.Across),
                 values.Number(FormerFormat.Height),
@@ -99,8 +113,13 @@ internal static class FormerReader
     private static ImmutableArray<TabDescription> ReadTabs(List<ReadValue> items)
     {
         var tabs = ImmutableArray.CreateBuilder<TabDescription>(items.Count);
-        foreach (var values in items.OfType<MappingValues>())
+        foreach (var item in items)
         {
+            if (item is not MappingValues values)
+            {
+                continue;
+            }
+
             tabs.Add(new(
                 (TabEdge)values.Word(FormerFormat.TabEdge),
                 values.Number(FormerFormat.TabPosition),

@@ -25,7 +25,7 @@ internal sealed class QuantityReader(DisplayUnit units, DiagnosticList diagnosti
             return expression;
         }
 
-        diagnostics.Error(scalar.AtPart(fault.Offset, fault.Length), fault.Message);
+        Report(scalar, fault!);
         return null;
     }
 
@@ -56,7 +56,7 @@ internal sealed class QuantityReader(DisplayUnit units, DiagnosticList diagnosti
 
         foreach (var fault in faults)
         {
-            diagnostics.Error(scalar.AtPart(fault.Offset, fault.Length), fault.Message);
+            Report(scalar, fault);
         }
 
         if (value is not { } result)
@@ -102,6 +102,9 @@ internal sealed class QuantityReader(DisplayUnit units, DiagnosticList diagnosti
 
     /// <summary>A value for a message, in the units of the description.</summary>
     public string Text(double value, Dimension dimension) => QuantityText.Of(value, dimension, units);
+
+    private void Report(YamlScalar scalar, ExpressionFault fault) =>
+        diagnostics.Error(scalar.AtPart(fault.Offset, fault.Length), fault.Message);
 
     private string Mismatch(string text, Expression expression, Dimension wanted, Powers found)
     {

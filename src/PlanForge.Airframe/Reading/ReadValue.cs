@@ -52,7 +52,10 @@ internal sealed record MappingValues(SourcePosition At, MappingFormat Format, Re
     public double? OptionalNumber(Key<QuantityFormat> key) => Has(key) ? Number(key) : null;
 
     /// <summary>A text; empty when it failed or is absent.</summary>
-    public string Text(Key<TextFormat> key) => (Find(key) as TextValue)?.Text ?? "";
+    public string Text(Key<TextFormat> key) => TextValue(key)?.Text ?? "";
+
+    /// <summary>A text with its place; null when it failed or is absent.</summary>
+    public TextValue? TextValue(Key<TextFormat> key) => Find(key) as TextValue;
 
     /// <summary>The place of a word in its format; −1 when it failed or is absent.</summary>
     public int Word(Key<WordFormat> key) => (Find(key) as WordValue)?.Index ?? -1;

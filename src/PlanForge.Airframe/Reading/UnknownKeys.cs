@@ -27,9 +27,15 @@ internal static class UnknownKeys
             }
 
             var written = Quote.Text(key.Text);
-            if (value is YamlScalar { IsEmpty: true } && SplitByComma(key.Text) is { } advice)
+            if (value is YamlScalar { IsEmpty: true } && IsTailOfValue(key.Text, given))
             {
-                diagnostics.Error(key.At, $"{written} is no key: a comma begins a new one here; {advice}");
+                // The head of the value lacks its closing parenthesis and is reported for it, with the same advice.
+                continue;
+            }
+
+            if (value is YamlScalar { IsEmpty: true } && Characters.BeginsNumber(key.Text, 0))
+            {
+                diagnostics.Error(key.At, $"{written} is no key: a comma begins a new one here; decimals are written with a point");
                 continue;
             }
 
@@ -56,9 +62,8 @@ internal static class UnknownKeys
         return meant;
     }
 
-    /// <summary>What to say when a comma in a value within braces was taken for the end of the value; null when it was not.</summary>
-    private static string? SplitByComma(string key) =>
-        Characters.BeginsNumber(key, 0) ? "write decimals with a point"
-        : key.Contains(')', StringComparison.Ordinal) ? "put a value with a comma in quotes"
-        : null;
+    /// <summary>True when a comma in a function within braces cut a value in two and this is its second half.</summary>
+    private static bool IsTailOfValue(string key, YamlMapping given) => key.Contains(')', StringComparison.Ordinal)
+        && given.Entries.Exists(e => e.Value is YamlScalar head && head.Text.Contains('(', StringComparison.Ordinal)
+            && !head.Text.Contains(')', StringComparison.Ordinal));
 }

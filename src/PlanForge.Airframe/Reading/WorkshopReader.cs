@@ -10,9 +10,13 @@ internal static class WorkshopReader
     public static ImmutableArray<StockDescription> Stock(List<ReadValue> items, Findings findings)
     {
         var stock = ImmutableArray.CreateBuilder<StockDescription>(items.Count);
-        var mappings = items.OfType<MappingValues>().ToList();
-        foreach (var values in mappings)
+        foreach (var item in items)
         {
+            if (item is not MappingValues values)
+            {
+                continue;
+            }
+
             var (width, length) = values.Size(WorkshopFormat.StockSize);
             stock.Add(new(
                 values.Text(WorkshopFormat.StockName),
@@ -23,7 +27,7 @@ internal static class WorkshopReader
                 values.At));
         }
 
-        findings.AreDifferent(mappings.Select(v => (v.Text(WorkshopFormat.StockName), v.AtValue(WorkshopFormat.StockName))), "a sheet of stock");
+        findings.AreNamesDifferent(items, WorkshopFormat.StockName, "a sheet of stock");
         return stock.ToImmutable();
     }
 

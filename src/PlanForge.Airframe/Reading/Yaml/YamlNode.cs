@@ -83,4 +83,4 @@ internal sealed record YamlRefused(SourcePosition At) : YamlNode(At)
 }
 
 /// <summary>A key with its value.</summary>
-internal readonly record struct YamlEntry(YamlScalar Key, YamlNode Value);
+internal sealed record YamlEntry(YamlScalar Key, YamlNode Value);

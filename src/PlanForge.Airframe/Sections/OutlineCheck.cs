@@ -1,0 +1,99 @@
+using PlanForge.Airframe.Diagnostics;
+using PlanForge.Geometry;
+
+namespace PlanForge.Airframe.Sections;
+
+/// <summary>Finds what keeps an outline from being one of a section: two surfaces that run aft from a nose and do not cross.</summary>
+internal static class OutlineCheck
+{
+    // Fewer points do not tell a shape; a triangle drawn as a section needs points along its sides.
+    private const int LeastCount = 4;
+
+    // In chords: tables of closed sections print the last digits of both surfaces so that they touch.
+    private const double Touching = 1e-7;
+
+    /// <summary>Adds an error for each fault.</summary>
+    /// <param name="rows">The rows of the file.</param>
+    /// <param name="outline">The same points in chords, from the lower trailing edge by way of the nose to the upper.</param>
+    /// <param name="foremost">Index of the foremost point.</param>
+    /// <param name="findings">Receives the errors.</param>
+    public static void Check(List<ListedPoint> rows, Point2[] outline, int foremost, List<Diagnostic> findings)
+    {
+        var count = findings.Count;
+        CheckCount(rows, "lower", 0, foremost, findings);
+        CheckCount(rows, "upper", foremost, outline.Length - 1, findings);
+        CheckDirection(rows, outline, foremost, findings);
+        if (findings.Count == count)
+        {
+            CheckCrossing(rows, outline, foremost, findings);
+        }
+    }
+
+    private static void CheckCount(List<ListedPoint> rows, string side, int first, int last, List<Diagnostic> findings)
+    {
+        var count = last - first + 1;
+        if (count < LeastCount)
+        {
+            findings.Add(Diagnostic.Error(rows[first == 0 ? 0 : last].At, FormattableString.Invariant(
+                $"the {side} surface has too few points: {count} with the foremost one, where at least {LeastCount} are needed")));
+        }
+    }
+
+    private static void CheckDirection(List<ListedPoint> rows, Point2[] outline, int foremost, List<Diagnostic> findings)
+    {
+        for (var i = 0; i < outline.Length; i++)
+        {
+            var towards = Math.Sign(foremost - i);
+            if (towards == 0 || outline[i].X > outline[i + towards].X)
+            {
+                continue;
+            }
+
+            if (outline[i].X != outline[foremost].X)
+            {
+                findings.Add(Diagnostic.Error(rows[i].At, FormattableString.Invariant(
+                    $"the {(i < foremost ? "lower" : "upper")} surface turns back here: x is not aft of the point before it, ({rows[i + towards].Point.X:0.######}, {rows[i + towards].Point.Y:0.######})")));
+            }
+            else if (i + towards != foremost)
+            {
+                findings.Add(Diagnostic.Error(
+                    rows[i].At, "the nose is blunt: more than two points share the foremost x; leave out those between the outer two"));
+            }
+        }
+    }
+
+    private static void CheckCrossing(List<ListedPoint> rows, Point2[] outline, int foremost, List<Diagnostic> findings)
+    {
+        ListedPoint? crossing = null;
+        for (var i = 0; i < outline.Length; i++)
+        {
+            var other = Height(outline, foremost, i < foremost ? 1 : -1, outline[i].X);
+            var gap = i < foremost ? other - outline[i].Y : outline[i].Y - other;
+            if (i != foremost && gap < -Touching && (crossing is not { } found || rows[i].At.Line < found.At.Line))
+            {
+                crossing = rows[i];
+            }
+        }
+
+        if (crossing is { } row)
+        {
+            findings.Add(Diagnostic.Error(row.At, "the surfaces cross: here the lower one lies above the upper one"));
+        }
+    }
+
+    // Height of one surface at x, between its listed points; the end's height beyond the ends.
+    private static double Height(Point2[] outline, int foremost, int side, double x)
+    {
+        var end = side > 0 ? outline.Length - 1 : 0;
+        for (var i = foremost; i != end; i += side)
+        {
+            Point2 a = outline[i], b = outline[i + side];
+            if (x <= b.X)
+            {
+                return b.X > a.X ? a.Y + ((b.Y - a.Y) * Math.Clamp((x - a.X) / (b.X - a.X), 0, 1)) : b.Y;
+            }
+        }
+
+        return outline[end].Y;
+    }
+}
