@@ -3,7 +3,8 @@ namespace PlanForge.Airframe.Diagnostics;
 /// <summary>Finds the word somebody probably meant.</summary>
 public static class Spelling
 {
-    // One slip for every three letters: more would suggest unrelated words, fewer would miss two slips in a long key.
+    // One slip for every three letters, none but case below three: more would suggest unrelated words (M3 for M7), fewer would
+    // miss two slips in a long key.
     private const int LettersPerSlip = 3;
 
     /// <summary>The known word nearest to the written one, or null when none is near. Case does not count; the first of equals wins.</summary>
@@ -14,14 +15,14 @@ public static class Spelling
         foreach (var word in known)
         {
             var longer = Math.Max(word.Length, written.Length);
-            var limit = Math.Max(1, longer / LettersPerSlip);
+            var limit = longer < LettersPerSlip ? 0 : Math.Max(1, longer / LettersPerSlip);
             if (Math.Abs(word.Length - written.Length) > limit)
             {
                 continue;
             }
 
             var distance = Distance(written, word);
-            if (distance <= limit && distance < least && distance < longer)
+            if (distance <= limit && distance < least)
             {
                 (best, least) = (word, distance);
             }

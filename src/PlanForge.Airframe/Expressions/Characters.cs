@@ -52,20 +52,20 @@ internal static class Characters
     }
 
     /// <summary>Says why a character cannot stand in a value and, where it is known, what was meant.</summary>
-    public static string Refusal(char character) => character switch
+    public static string Refusal(string text, int at) => text[at] switch
     {
         ',' => "a comma only parts the values of min and max; decimals are written with a point",
-        '−' or '–' or '—' => $"`{character}` is not the minus sign `-`",
-        '×' or '·' => $"`{character}` is not understood here; multiply with `*`",
-        '÷' or ':' => $"`{character}` is not understood here; divide with `/`",
+        '−' or '–' or '—' => $"`{text[at]}` is not the minus sign `-`",
+        '×' or '·' => $"`{text[at]}` is not understood here; multiply with `*`",
+        '÷' or ':' => $"`{text[at]}` is not understood here; divide with `/`",
         '^' => "there is no sign for powers; write the product out, such as `a * a`",
         'º' => "`º` is not the degree sign `°`; `deg` does as well",
-        '½' or '¼' or '¾' or '⅛' or '⅜' or '⅝' or '⅞' => $"`{character}` is written with a slash, such as `1/2`",
-        '’' or '‘' or '“' or '”' => $"`{character}` is not understood; feet and inches are written ' and \"",
+        '½' or '¼' or '¾' or '⅛' or '⅜' or '⅝' or '⅞' => $"`{text[at]}` is written with a slash, such as `1/2`",
+        '’' or '‘' or '“' or '”' => $"`{text[at]}` is not understood; feet and inches are written ' and \"",
         ')' => "`)` closes no parenthesis",
-        '=' or '<' or '>' => $"`{character}` cannot stand in a value; there are no comparisons",
-        _ when char.IsWhiteSpace(character) || char.IsSurrogate(character) || Quote.IsUnprintable(character) =>
+        '=' or '<' or '>' => $"`{text[at]}` cannot stand in a value; there are no comparisons",
+        var character when char.IsWhiteSpace(character) || Quote.IsUnprintable(character) =>
             string.Create(CultureInfo.InvariantCulture, $"the character U+{(int)character:X4} cannot stand in a value"),
-        _ => $"`{character}` cannot stand in a value",
+        _ => $"{Quote.Text(text.Substring(at, char.IsSurrogatePair(text, at) ? 2 : 1))} cannot stand in a value",
     };
 }

@@ -119,7 +119,7 @@ internal sealed class ExpressionParser
 
         if (next != '(')
         {
-            return Fail(_at, 1, next is '*' or '/' or ')' ? $"a value is missing before `{next}`" : Refusal(next));
+            return Fail(_at, 1, next is '*' or '/' or ')' ? $"a value is missing before `{next}`" : Refusal(_text, _at));
         }
 
         _at++;
@@ -234,7 +234,7 @@ internal sealed class ExpressionParser
         1,
         BeginsNumber(_text, _at) ? "an operator is missing before this number; a mixed number is written `2 1/4`"
             : BeginsWord(extra) || extra == '(' ? "an operator is missing here; to multiply, write `*`"
-            : Refusal(extra));
+            : Refusal(_text, _at));
 
     /// <summary>The next character that is no blank, or null at the end; stands on it.</summary>
     private char? Peek()

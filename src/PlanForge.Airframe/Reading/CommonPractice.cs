@@ -1,4 +1,5 @@
 using PlanForge.Airframe.Diagnostics;
+using PlanForge.Airframe.Quantities;
 
 namespace PlanForge.Airframe.Reading;
 
@@ -6,7 +7,7 @@ namespace PlanForge.Airframe.Reading;
 internal static class CommonPractice
 {
     // Common practice, no source: models fly with 0 to 3 degrees; more than this is usually a sign or a unit gone wrong.
-    private const double GreatestUsualIncidence = 6 * Math.PI / 180;
+    private static readonly double GreatestUsualIncidence = Unit.Degree.ToBase(6);
 
     // Common practice, no source: a rim of less in sheet balsa or ply breaks when the former is handled.
     private const double LeastUsualRim = 3;

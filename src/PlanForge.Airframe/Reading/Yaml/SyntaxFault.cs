@@ -6,6 +6,9 @@ namespace PlanForge.Airframe.Reading.Yaml;
 /// <summary>Turns what stopped the YAML parser into a finding with the best place for it.</summary>
 internal static class SyntaxFault
 {
+    // A backslash, U and eight digits: the one escape that can miss all characters.
+    private const int LongEscapeLength = 10;
+
     /// <summary>Reports a fault.</summary>
     /// <param name="fault">What the parser threw.</param>
     /// <param name="source">The description.</param>
@@ -36,6 +39,12 @@ internal static class SyntaxFault
             }
         }
 
+        if (fault is ArgumentException && source.Text.IndexOf("\\U", lastIndex, StringComparison.Ordinal) is >= 0 and var escape)
+        {
+            diagnostics.Error(source.At(escape, escape + LongEscapeLength), "this escape stands for no character");
+            return;
+        }
+
         place = start ?? lastIndex;
         diagnostics.Error(source.At(place, Math.Max(end, place + 1)), Wording(fault.Message, source, place));
     }
@@ -51,6 +60,26 @@ internal static class SyntaxFault
         if (message.Contains("found invalid mapping", StringComparison.Ordinal))
         {
             return "a second `:` where a value stands; put a value with a colon in quotes, or begin a key in its own column";
+        }
+
+        if (message.Contains("expected ',' or", StringComparison.Ordinal))
+        {
+            return $"a comma or the closing `{(message.Contains('}', StringComparison.Ordinal) ? '}' : ']')}` is missing before this";
+        }
+
+        if (message.Contains("did not find expected key", StringComparison.Ordinal))
+        {
+            return "a key with a colon is expected here, in the column of the keys before it";
+        }
+
+        if (message.Contains("entries are not allowed", StringComparison.Ordinal))
+        {
+            return "a list begins on a line of its own or stands in square brackets";
+        }
+
+        if (message.Contains("unknown escape", StringComparison.Ordinal))
+        {
+            return "there is an unknown escape between these quotation marks; between single ones a backslash stands for itself";
         }
 
         if (message.Contains("cannot start any token", StringComparison.Ordinal) && place < source.Text.Length)
