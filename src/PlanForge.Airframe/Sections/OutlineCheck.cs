@@ -29,6 +29,33 @@ internal static class OutlineCheck
         }
     }
 
+    /// <summary>Index of the foremost point; of two that share their x, the lower.</summary>
+    public static int Foremost(ReadOnlySpan<Point2> outline)
+    {
+        var foremost = 0;
+        for (var i = 1; i < outline.Length; i++)
+        {
+            foremost = outline[i].X < outline[foremost].X ? i : foremost;
+        }
+
+        return foremost;
+    }
+
+    /// <summary>Whether so many points on either side of the foremost one lie farther aft one after the other.</summary>
+    public static bool RunsAft(ReadOnlySpan<Point2> outline, int foremost, int count)
+    {
+        for (var i = 0; i < count; i++)
+        {
+            if (outline[foremost - i - 1].X <= outline[foremost - i].X
+                || (outline[foremost + i + 1].X <= outline[foremost + i].X && i > 0))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
     private static void CheckCount(List<ListedPoint> rows, string side, int first, int last, List<Diagnostic> findings)
     {
         var count = last - first + 1;

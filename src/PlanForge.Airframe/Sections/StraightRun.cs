@@ -50,7 +50,9 @@ internal readonly record struct StraightRun(int First, int Last, double Slope)
         {
             double dx = outline[i].X - outline[first].X, dy = outline[i].Y - outline[first].Y;
             var slope = dy / dx;
-            if (slope < low || slope > high)
+
+            // The two foremost points may lie one above the other.
+            if (dx == 0 || slope < low || slope > high)
             {
                 break;
             }
