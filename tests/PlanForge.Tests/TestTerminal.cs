@@ -1,5 +1,4 @@
 using PlanForge.Folders;
-using PlanForge.Terminals;
 
 namespace PlanForge.Tests;
 

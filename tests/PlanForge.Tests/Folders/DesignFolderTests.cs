@@ -1,8 +1,11 @@
+using System.Runtime.Versioning;
 using System.Text;
 using PlanForge.Folders;
 
 namespace PlanForge.Tests.Folders;
 
+// Permissions and links are those of Unix.
+[UnsupportedOSPlatform("windows")]
 public sealed class DesignFolderTests : IDisposable
 {
     private readonly TestFolder _folder = new();
@@ -161,7 +164,7 @@ public sealed class DesignFolderTests : IDisposable
     [Fact]
     public void System_that_takes_no_folder_is_named_in_the_fault()
     {
-        var fault = Assert.Throws<FolderFault>(() => DesignFolder.Write("/proc/planforge/x", [], new Disk(), default));
+        var fault = Assert.Throws<FolderFault>(() => DesignFolder.Write("/proc/planforge/x", [], new Disk(), CancellationToken.None));
         Assert.Contains("/proc/planforge", fault.Message, StringComparison.Ordinal);
     }
 
@@ -292,7 +295,7 @@ public sealed class DesignFolderTests : IDisposable
     }
 
     private void Write(IDisk disk, params (string Path, string Text)[] files) =>
-        DesignFolder.Write(_folder["out/x"], Files(files), disk, default);
+        DesignFolder.Write(_folder["out/x"], Files(files), disk, CancellationToken.None);
 
     private static List<OutputFile> Files(params (string Path, string Text)[] files)
     {
