@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using PlanForge.Drafting.Lettering;
 using PlanForge.Drafting.Model;
 using PlanForge.Geometry;
-using PlanForge.Output.Lettering;
+using PlanForge.Output.Curves;
 
 namespace PlanForge.Output;
 
@@ -13,7 +13,7 @@ internal sealed record CutContours(ImmutableArray<(Layer Layer, Path2 Path)> Pat
 {
     /// <summary>The paths of a drawing.</summary>
     /// <exception cref="ArgumentException">No paths, or a fill.</exception>
-    public static CutContours Of(CutDrawing drawing, Func<char, Glyph> alphabet)
+    public static CutContours Of(CutDrawing drawing)
     {
         var paths = ImmutableArray.CreateBuilder<(Layer, Path2)>();
         var bounds = Bounds2.Empty;
@@ -25,7 +25,7 @@ internal sealed record CutContours(ImmutableArray<(Layer Layer, Path2 Path)> Pat
                     Add(item.Layer, stroke.Path);
                     break;
                 case DrawingItem.Text text:
-                    foreach (var path in TextPlacement.Strokes(text, alphabet))
+                    foreach (var path in TextLayout.StrokesOf(text.Content, text.At, text.Height, text.Angle))
                     {
                         Add(item.Layer, path);
                     }
@@ -42,8 +42,28 @@ internal sealed record CutContours(ImmutableArray<(Layer Layer, Path2 Path)> Pat
 
         void Add(Layer layer, Path2 path)
         {
-            paths.Add((layer, path));
-            bounds = bounds.Joined(path.Bounds);
+            var straightened = Straightened(path);
+            paths.Add((layer, straightened));
+            bounds = bounds.Joined(straightened.Bounds);
         }
+    }
+
+    /// <summary>
+    /// The path with its flattest arcs as lines: nothing a machine can follow is lost, and centres that lie farther away than
+    /// numbers reach spoil no extents.
+    /// </summary>
+    private static Path2 Straightened(Path2 path)
+    {
+        var changed = default(PathVertex[]);
+        for (var i = 0; i < path.SegmentCount; i++)
+        {
+            if (path.Vertices[i].Bulge != 0 && path.SegmentAt(i).IsFlatterThan(CurveTolerance.Flat))
+            {
+                changed ??= [.. path.Vertices];
+                changed[i] = new(changed[i].Point);
+            }
+        }
+
+        return changed is null ? path : path.IsClosed ? Path2.Closed(changed) : Path2.Open(changed);
     }
 }

@@ -8,6 +8,9 @@ namespace PlanForge.Airframe.Reading;
 /// <remarks>Depth-first search with a stack of its own: a long chain of parameters must not exhaust the program's.</remarks>
 internal static class ParameterOrder
 {
+    // Messages stay one line: of a longer path the middle is left out.
+    private const int LongestPath = 8;
+
     /// <summary>The parameters in order, without those that need themselves by way of others, which are reported.</summary>
     public static List<Parameter> Of(List<Parameter> parameters, Dictionary<string, Parameter> byName, DiagnosticList diagnostics)
     {
@@ -68,11 +71,22 @@ internal static class ParameterOrder
     {
         var (scalar, reference) = circle[^1].Needs.Current;
         var at = scalar.AtPart(reference.Offset, reference.Length);
-        var names = circle.ConvertAll(v => v.Parameter.Key.Text);
+        var names = circle.ConvertAll(v => Quote.Text(v.Parameter.Key.Text));
         names.Add(names[0]);
-        diagnostics.Error(at, names.Count == 2
-            ? $"{Quote.Text(names[0])} is defined by itself"
-            : $"these parameters are defined by each other: {string.Join(" → ", names.ConvertAll(Quote.Text))}");
+        if (names.Count == 2)
+        {
+            diagnostics.Error(at, $"{names[0]} is defined by itself");
+            return;
+        }
+
+        var left = names.Count - LongestPath;
+        if (left > 0)
+        {
+            names.RemoveRange(LongestPath / 2, left);
+            names.Insert(LongestPath / 2, $"({left} more)");
+        }
+
+        diagnostics.Error(at, $"these parameters are defined by each other: {string.Join(" → ", names)}");
     }
 
     private static List<(YamlScalar Scalar, Reference Reference)> Needs(Parameter parameter, Dictionary<string, Parameter> byName)

@@ -19,8 +19,11 @@ internal static class Patterns
 
     /// <summary>
     /// What begins with a word or a parenthesis, or has an operator behind its first value; without a comma between two digits.
+    /// A single literal is none, or <c>2 1/4 deg</c> would do for a length.
     /// </summary>
-    public const string Expression = """^(?=[\w\s+\-*/().,'"°′″%]+$)(?!.*\d,\d)\s*([-+]?\s*[A-Za-z(]|.*\S\s*[-+*/])""";
+    public const string Expression =
+        """^(?=[\w\s+\-*/().,'"°′″%]+$)(?!.*\d,\d)(?!\s*[-+]?\s*""" + Number
+        + """\s*([A-Za-z]+|['"°′″%])?\s*$)\s*([-+]?\s*[A-Za-z(]|.*\S\s*[-+*/])""";
 
     /// <summary>A name that files can bear; see <see cref="TextFormat.NotInFileNames"/>.</summary>
     public static string FileName

@@ -87,23 +87,25 @@ internal sealed class HuffmanCode
     /// <summary>The symbols that occur, rarest first, equals in their own order.</summary>
     private static int[] Sorted(ReadOnlySpan<int> weights)
     {
-        var keys = new List<long>(weights.Length);
-        for (var symbol = 0; symbol < weights.Length; symbol++)
+        // Weight above, symbol below: a block has far fewer than 2^22 symbols, so both fit.
+        const int SymbolBits = 9;
+        var count = weights.Length - weights.Count(0);
+        var keys = new int[count];
+        for (var symbol = weights.Length - 1; symbol >= 0; symbol--)
         {
             if (weights[symbol] > 0)
             {
-                keys.Add(((long)weights[symbol] << 32) | (uint)symbol);
+                keys[--count] = (weights[symbol] << SymbolBits) | symbol;
             }
         }
 
-        keys.Sort();
-        var symbols = new int[keys.Count];
-        for (var i = 0; i < symbols.Length; i++)
+        Array.Sort(keys);
+        for (var i = 0; i < keys.Length; i++)
         {
-            symbols[i] = (int)(uint)keys[i];
+            keys[i] &= (1 << SymbolBits) - 1;
         }
 
-        return symbols;
+        return keys;
     }
 
     /// <summary>Codes of a length follow each other in the order of symbols; written highest bit first, so stored reversed.</summary>

@@ -1,4 +1,3 @@
-using PlanForge.Drafting.Lettering;
 using PlanForge.Drafting.Model;
 using PlanForge.Output.Bytes;
 
@@ -14,15 +13,13 @@ public static class DxfWriter
     /// <param name="drawing">Strokes and texts, at least one of them; no fills.</param>
     /// <param name="options">Names and colours of the layers.</param>
     /// <exception cref="ArgumentException">Nothing to cut, a fill, a layer without a name, or a coordinate that is not finite.</exception>
-    public static byte[] Write(CutDrawing drawing, DxfOptions options) => Write(drawing, options, StrokeAlphabet.GlyphOf);
-
-    internal static byte[] Write(CutDrawing drawing, DxfOptions options, Func<char, Glyph> alphabet)
+    public static byte[] Write(CutDrawing drawing, DxfOptions options)
     {
         ArgumentNullException.ThrowIfNull(drawing);
         ArgumentNullException.ThrowIfNull(options);
         var handles = new DxfHandles();
         var body = new DxfTags();
-        var contours = CutContours.Of(drawing, alphabet);
+        var contours = CutContours.Of(drawing);
         var blocks = DxfTables.Write(body, handles, DxfLayers.Used(contours, options), contours.Bounds);
         DxfBlocks.Write(body, handles, blocks);
         body.Add(0, "SECTION"u8).Add(2, "ENTITIES"u8);

@@ -10,8 +10,8 @@ internal static class CharacterMap
 
     private const char Replacement = '\uFFFD';
 
-    /// <summary>The map of a font whose codes 1, 2, 3... stand for these characters.</summary>
-    public static ReadOnlySpan<byte> Of(ReadOnlySpan<char> characters)
+    /// <summary>The map of a font whose codes 1, 2, 3 and so on stand for these signs.</summary>
+    public static ReadOnlySpan<byte> Of(ReadOnlySpan<string> signs)
     {
         var text = new ByteText();
         text.Append(
@@ -27,15 +27,20 @@ internal static class CharacterMap
             endcodespacerange
 
             """u8);
-        for (var from = 0; from < characters.Length; from += BlockSize)
+        for (var from = 0; from < signs.Length; from += BlockSize)
         {
-            var to = Math.Min(from + BlockSize, characters.Length);
+            var to = Math.Min(from + BlockSize, signs.Length);
             text.Append(to - from).Append(" beginbfchar\n"u8);
             for (var i = from; i < to; i++)
             {
-                // Half of a surrogate pair is no character by itself.
-                var character = char.IsSurrogate(characters[i]) ? Replacement : characters[i];
-                text.Append("<"u8).AppendHex((uint)i + 1, digits: 2).Append("> <"u8).AppendHex(character, digits: 4).Append(">\n"u8);
+                text.Append("<"u8).AppendHex((uint)i + 1, digits: 2).Append("> <"u8);
+                foreach (var character in signs[i])
+                {
+                    // Half of a surrogate pair is no character by itself.
+                    text.AppendHex(char.IsSurrogate(character) ? Replacement : character, digits: 4);
+                }
+
+                text.Append(">\n"u8);
             }
 
             text.Append("endbfchar\n"u8);

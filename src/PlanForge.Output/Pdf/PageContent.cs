@@ -1,7 +1,6 @@
 using PlanForge.Drafting.Model;
 using PlanForge.Output.Bytes;
 using PlanForge.Output.Curves;
-using PlanForge.Output.Lettering;
 
 namespace PlanForge.Output.Pdf;
 
@@ -13,6 +12,9 @@ internal sealed class PageContent
 
     // Twelve decimals leave the far end of the longest page, 5 m away, right to a hundredth of a nanometre.
     private const int MatrixDecimals = 12;
+
+    // Nine leave the end of a text half a metre long right to a millionth of a millimetre.
+    private const int TurnDecimals = 9;
 
     private readonly ByteText _text = new(1 << 15);
     private readonly StrokeFonts _fonts;
@@ -33,7 +35,7 @@ internal sealed class PageContent
     private ReadOnlySpan<byte> Draw(Drawing drawing)
     {
         _text.Append(PdfSyntax.PointsPerMillimetre, MatrixDecimals).Append(" 0 0 "u8)
-            .Append(PdfSyntax.PointsPerMillimetre, MatrixDecimals).Append(" 0 0 cm\n1 j\n"u8);
+            .Append(PdfSyntax.PointsPerMillimetre, MatrixDecimals).Append(" 0 0 cm\n1 J 1 j\n"u8);
         foreach (var item in drawing.Items)
         {
             Enter(item.Layer);
@@ -86,11 +88,11 @@ internal sealed class PageContent
         _text.Append("S\n"u8);
     }
 
-    /// <summary>Sets pen and dashes. Round caps end whole lines; dashes are cut square, or each would be longer than its standard says.</summary>
+    /// <summary>Sets pen and dashes; with round ends the lengths of a pattern are the way of the pen (ISO 128-20, from memory).</summary>
     private void Use(LineStyle style)
     {
         var pattern = style.Pattern;
-        _text.Append(style.Width, Decimals).Append(pattern.IsEmpty ? " w 1 J ["u8 : " w 0 J ["u8);
+        _text.Append(style.Width, Decimals).Append(" w ["u8);
         for (var i = 0; i < pattern.Length; i++)
         {
             _text.Append(i == 0 ? ""u8 : " "u8).Append(pattern[i], Decimals);
@@ -123,18 +125,18 @@ internal sealed class PageContent
             return;
         }
 
-        var along = TextPlacement.Direction(text.Angle);
+        var (sin, cos) = Math.SinCos(text.Angle);
         _text.Append("BT "u8);
-        foreach (var entry in (ReadOnlySpan<double>)[along.X, along.Y, -along.Y, along.X])
+        foreach (var entry in (ReadOnlySpan<double>)[cos, sin, -sin, cos])
         {
-            _text.Append(entry, MatrixDecimals).Append(" "u8);
+            _text.Append(entry, TurnDecimals).Append(" "u8);
         }
 
         _text.Append(text.At.X, Decimals).Append(" "u8).Append(text.At.Y, Decimals).Append(" Tm\n"u8);
         var current = -1;
-        foreach (var character in text.Content)
+        foreach (var sign in Signs.Of(text.Content))
         {
-            var (font, code) = _fonts.Find(character);
+            var (font, code) = _fonts.Find(text.Content, sign);
             if (font != current)
             {
                 _text.Append(current < 0 ? ""u8 : "> Tj "u8);

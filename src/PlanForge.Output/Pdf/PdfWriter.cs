@@ -1,4 +1,3 @@
-using PlanForge.Drafting.Lettering;
 using PlanForge.Drafting.Model;
 using PlanForge.Output.Bytes;
 
@@ -17,9 +16,7 @@ public static class PdfWriter
     /// <param name="set">At least one sheet, every edge from <see cref="ShortestEdge"/> to <see cref="LongestEdge"/>.</param>
     /// <param name="info">What the file says about its making.</param>
     /// <exception cref="ArgumentException">No sheet, a page too long or too short, or a coordinate that is not finite.</exception>
-    public static byte[] Write(SheetSet set, PdfInfo info) => Write(set, info, StrokeAlphabet.GlyphOf);
-
-    internal static byte[] Write(SheetSet set, PdfInfo info, Func<char, Glyph> alphabet)
+    public static byte[] Write(SheetSet set, PdfInfo info)
     {
         ArgumentNullException.ThrowIfNull(set);
         ArgumentNullException.ThrowIfNull(info);
@@ -29,7 +26,7 @@ public static class PdfWriter
         var pages = file.Reserve();
         var document = file.Reserve();
         var layers = new LayerGroups(file, set);
-        var fonts = new StrokeFonts(file, set, alphabet);
+        var fonts = new StrokeFonts(file, set);
         var numbers = new int[set.Sheets.Length];
         for (var i = 0; i < numbers.Length; i++)
         {

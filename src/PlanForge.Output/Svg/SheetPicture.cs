@@ -1,19 +1,16 @@
 using PlanForge.Drafting.Lettering;
 using PlanForge.Drafting.Model;
 using PlanForge.Output.Bytes;
-using PlanForge.Output.Curves;
-using PlanForge.Output.Lettering;
 
 namespace PlanForge.Output.Svg;
 
 /// <summary>The drawing of a sheet as SVG elements, layer by layer.</summary>
 /// <param name="text">Where they go.</param>
-/// <param name="placement">From the sheet's coordinates to the picture's.</param>
-/// <param name="alphabet">The glyph of each character.</param>
-internal sealed class SheetPicture(ByteText text, Similarity placement, Func<char, Glyph> alphabet)
+/// <param name="frame">From the sheet's coordinates to the picture's.</param>
+internal sealed class SheetPicture(ByteText text, SvgFrame frame)
 {
-    // ISO 3098 type B: the pen is a tenth of the height (secondary source: shared/check-values.md section 5).
-    private const double PenPerHeight = 0.1;
+    // Lettering is read, not measured, and most of the file: a thousandth of a millimetre is enough.
+    private const int LetteringDecimals = 3;
 
     /// <summary>Appends the group of a layer, if anything is drawn on it.</summary>
     public void Append(Drawing drawing, Layer layer)
@@ -52,13 +49,12 @@ internal sealed class SheetPicture(ByteText text, Similarity placement, Func<cha
 
     private void Append(DrawingItem.Stroke stroke)
     {
-        SvgPath.AppendElement(text, stroke.Path, placement);
+        SvgPath.AppendElement(text, stroke.Path, frame);
         AppendWidth(stroke.Style.Width);
         var pattern = stroke.Style.Pattern;
         if (!pattern.IsEmpty)
         {
-            // Dashes are cut square, or each would be longer than its standard says.
-            text.Append(" stroke-linecap=\"butt\" stroke-dasharray=\""u8);
+            text.Append(" stroke-dasharray=\""u8);
             for (var i = 0; i < pattern.Length; i++)
             {
                 text.Append(i == 0 ? ""u8 : " "u8).Append(pattern[i], SvgPath.Decimals);
@@ -75,7 +71,7 @@ internal sealed class SheetPicture(ByteText text, Similarity placement, Func<cha
         text.Append("<path d=\""u8);
         foreach (var path in fill.Paths)
         {
-            SvgPath.Append(text, path, placement);
+            SvgPath.Append(text, path, frame, SvgPath.Decimals);
         }
 
         var grey = (uint)Math.Round(Math.Clamp(fill.Grey, 0, 1) * 255);
@@ -85,14 +81,20 @@ internal sealed class SheetPicture(ByteText text, Similarity placement, Func<cha
     /// <summary>All strokes of a line of lettering in one element: they are one thing to the eye.</summary>
     private void Append(DrawingItem.Text line)
     {
-        text.Append("<path d=\""u8);
-        foreach (var stroke in TextPlacement.Strokes(line, alphabet))
+        var strokes = TextLayout.StrokesOf(line.Content, line.At, line.Height, line.Angle);
+        if (strokes.IsEmpty)
         {
-            SvgPath.Append(text, stroke, placement);
+            return;
+        }
+
+        text.Append("<path d=\""u8);
+        foreach (var stroke in strokes)
+        {
+            SvgPath.Append(text, stroke, frame, LetteringDecimals);
         }
 
         text.Append("\""u8);
-        AppendWidth(line.Height * PenPerHeight);
+        AppendWidth(line.Height * StrokeAlphabet.StrokeWidth);
         text.Append("/>\n"u8);
     }
 

@@ -1,8 +1,6 @@
 using System.Globalization;
-using PlanForge.Drafting.Lettering;
 using PlanForge.Drafting.Model;
 using PlanForge.Output.Bytes;
-using PlanForge.Output.Curves;
 
 namespace PlanForge.Output.Svg;
 
@@ -17,21 +15,14 @@ public static class SvgWriter
 
     /// <summary>A picture of a sheet on white paper. The same sheet gives the same bytes.</summary>
     /// <exception cref="ArgumentException">A coordinate that is not finite.</exception>
-    public static byte[] Write(Sheet sheet) => Write(sheet, StrokeAlphabet.GlyphOf);
-
-    /// <summary>A cut file: one path or circle a contour; the upper left corner of the drawing's extent is the origin.</summary>
-    /// <param name="drawing">Strokes and texts, at least one of them; no fills.</param>
-    /// <exception cref="ArgumentException">Nothing to cut, a fill, or a coordinate that is not finite.</exception>
-    public static byte[] WriteCut(CutDrawing drawing) => WriteCut(drawing, StrokeAlphabet.GlyphOf);
-
-    internal static byte[] Write(Sheet sheet, Func<char, Glyph> alphabet)
+    public static byte[] Write(Sheet sheet)
     {
         ArgumentNullException.ThrowIfNull(sheet);
         var text = new ByteText(1 << 15);
         Begin(text, sheet.Width, sheet.Height, string.Create(CultureInfo.InvariantCulture, $"{sheet.Number}  {sheet.Title}"));
         text.Append("<rect width=\""u8).Append(sheet.Width, SvgPath.Decimals)
             .Append("\" height=\""u8).Append(sheet.Height, SvgPath.Decimals).Append("\" fill=\"#ffffff\"/>\n"u8);
-        var picture = new SheetPicture(text, Similarity.Downward(0, sheet.Height), alphabet);
+        var picture = new SheetPicture(text, new SvgFrame(0, sheet.Height));
         for (var layer = 0; layer < SvgLayers.Count; layer++)
         {
             picture.Append(sheet.Drawing, (Layer)layer);
@@ -40,23 +31,26 @@ public static class SvgWriter
         return End(text);
     }
 
-    internal static byte[] WriteCut(CutDrawing drawing, Func<char, Glyph> alphabet)
+    /// <summary>A cut file: one path or circle a contour; the upper left corner of the drawing's extent is the origin.</summary>
+    /// <param name="drawing">Strokes and texts, at least one of them; no fills.</param>
+    /// <exception cref="ArgumentException">Nothing to cut, a fill, or a coordinate that is not finite.</exception>
+    public static byte[] WriteCut(CutDrawing drawing)
     {
         ArgumentNullException.ThrowIfNull(drawing);
-        var contours = CutContours.Of(drawing, alphabet);
+        var contours = CutContours.Of(drawing);
         var bounds = contours.Bounds;
         var text = new ByteText(1 << 13);
         Begin(text, bounds.Width, bounds.Height, drawing.Name);
-        var placement = Similarity.Downward(bounds.MinX, bounds.MaxY);
+        var frame = new SvgFrame(bounds.MinX, bounds.MaxY);
         for (var layer = 0; layer < SvgLayers.Count; layer++)
         {
-            AppendContours(text, contours, (Layer)layer, placement);
+            AppendContours(text, contours, (Layer)layer, frame);
         }
 
         return End(text);
     }
 
-    private static void AppendContours(ByteText text, CutContours contours, Layer layer, Similarity placement)
+    private static void AppendContours(ByteText text, CutContours contours, Layer layer, SvgFrame frame)
     {
         var isOpen = false;
         foreach (var (on, path) in contours.Paths)
@@ -73,7 +67,7 @@ public static class SvgWriter
                 isOpen = true;
             }
 
-            SvgPath.AppendElement(text, path, placement).Append("/>\n"u8);
+            SvgPath.AppendElement(text, path, frame).Append("/>\n"u8);
         }
 
         text.Append(isOpen ? "</g>\n"u8 : ""u8);

@@ -25,16 +25,24 @@ internal readonly record struct EllipticHole(Point2 Centre, double Across, doubl
         CurveSample At(double angle)
         {
             var (sin, cos) = Math.SinCos(angle);
-            return new(centre + new Vector2(across * cos, along * sin), new Vector2(-across * sin, along * cos).Unit());
+            return new(new(across * cos, along * sin), new Vector2(-across * sin, along * cos).Unit());
         }
 
-        const int Steps = 96;
-        var samples = new CurveSample[Steps];
-        for (var i = 0; i < Steps; i++)
+        // One quarter is fitted and mirrored both ways, so that the middle of the hole is exactly its centre.
+        const int Steps = 24;
+        var samples = new CurveSample[Steps + 1];
+        for (var i = 0; i <= Steps; i++)
         {
-            samples[i] = At(2 * Math.PI * i / Steps);
+            samples[i] = At(Math.PI / 2 * i / Steps);
         }
 
-        return ArcFitter.FitClosed(samples, Drawn.Tolerance).Reversed();
+        samples[0] = new(new(across, 0), new(0, 1));
+        samples[Steps] = new(new(0, along), new(-1, 0));
+        var first = ArcFitter.Fit(samples, Drawn.Tolerance);
+        var second = first.Placed(Placement2.Mirror).Reversed();
+        var halfTurn = Placement2.TurnedBy(Math.PI);
+        Path2[] quarters = [first, second, first.Placed(halfTurn), second.Placed(halfTurn)];
+        var whole = Path2.Closed(quarters.SelectMany(quarter => quarter.Vertices[..^1]));
+        return whole.Placed(Placement2.MovedBy(centre - Point2.Origin)).Reversed();
     }
 }

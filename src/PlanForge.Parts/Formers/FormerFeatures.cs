@@ -10,7 +10,7 @@ namespace PlanForge.Parts.Formers;
 /// <summary>What is added to and taken from a former's outline, each as a region in the former's own plane.</summary>
 internal static class FormerFeatures
 {
-    // Notches and tabs reach this far past the edge, mm, so that a sloping or bevelled edge leaves no sliver.
+    // Notches and tabs reach this far past the edge (and through any allowance), mm, so that a sloping edge leaves no sliver.
     private const double Overshoot = 5;
 
     /// <summary>Tabs on both sides or on the upper or lower edge; they begin inside the wood.</summary>
@@ -53,14 +53,15 @@ internal static class FormerFeatures
                 var up = longeron.Place == LongeronPlace.Crown ? 1 : -1;
                 if (Reach(outline.Net, new(0, Middle(outline.Net)), new(0, up)) is { } reach)
                 {
-                    double edge = Middle(outline.Net) + (up * reach), root = edge - (up * longeron.Up), tip = edge + (up * Overshoot);
+                    double edge = Middle(outline.Net) + (up * reach), root = edge - (up * longeron.Up);
+                    var tip = edge + (up * (Overshoot + (up > 0 ? former.Allowance.Upper : former.Allowance.Lower)));
                     notches.Add(Box(-longeron.Across / 2, Math.Min(root, tip), longeron.Across / 2, Math.Max(root, tip)));
                 }
 
                 continue;
             }
 
-            if (SideNotch(outline, longeron, former.Allowance.Side) is { } notch)
+            if (SideNotch(outline, longeron, former.Allowance) is { } notch)
             {
                 notches.Add(notch);
                 notches.Add(notch.Placed(Placement2.Mirror));
@@ -142,17 +143,17 @@ internal static class FormerFeatures
 
     internal static double Middle(Region2 region) => (region.Bounds.MinY + region.Bounds.MaxY) / 2;
 
-    private static Region2? SideNotch(FormerOutline outline, LongeronDescription longeron, double sideAllowance)
+    private static Region2? SideNotch(FormerOutline outline, LongeronDescription longeron, AllowanceDescription allowance)
     {
         var net = outline.Net;
         double top, bottom;
         switch (longeron.Place)
         {
             case LongeronPlace.UpperCorner:
-                (top, bottom) = (SideEnd(net, 1) + Overshoot, SideEnd(net, 1) - longeron.Up);
+                (top, bottom) = (SideEnd(net, 1) + allowance.Upper + Overshoot, SideEnd(net, 1) - longeron.Up);
                 break;
             case LongeronPlace.LowerCorner:
-                (top, bottom) = (SideEnd(net, -1) + longeron.Up, SideEnd(net, -1) - Overshoot);
+                (top, bottom) = (SideEnd(net, -1) + longeron.Up, SideEnd(net, -1) - allowance.Lower - Overshoot);
                 break;
             default:
                 (top, bottom) = (longeron.Height + (longeron.Up / 2), longeron.Height - (longeron.Up / 2));
@@ -166,7 +167,7 @@ internal static class FormerFeatures
             _ => longeron.Height,
         };
         return Reach(net, new(0, level), new(1, 0)) is { } y
-            ? Box(y - longeron.Across, bottom, y + sideAllowance + Overshoot, top)
+            ? Box(y - longeron.Across, bottom, y + allowance.Side + Overshoot, top)
             : null;
     }
 

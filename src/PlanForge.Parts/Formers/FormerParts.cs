@@ -31,6 +31,13 @@ public sealed class FormerParts : IPartKind
             return null;
         }
 
+        if (StraddlesWingEdge(former, outline, airframe))
+        {
+            findings.Add(Diagnostic.Warning(
+                former.At,
+                $"the wing's leading or trailing edge passes former {former.Name} between its faces or across its width: its edge at the wing is doubtful, move the former"));
+        }
+
         var blank = FormerBlank.Of(former, outline, airframe);
         WallCheck.Check(former, blank, airframe, findings);
         var sketch = new PartSketch();
@@ -38,5 +45,21 @@ public sealed class FormerParts : IPartKind
         FormerTexts.Add(airframe, former, outline, blank, sketch);
         var grain = former.Grain == GrainDirection.Across ? 0 : Math.PI / 2;
         return sketch.AsCut($"former-{former.Name}", Title, $"Former {former.Name}", former.Material, former.Thickness, grain);
+    }
+
+    // One face in the wing and the other clear of it, or a cut line that ends before the side.
+    private static bool StraddlesWingEdge(FormerDescription former, FormerOutline outline, RiggedAirframe airframe)
+    {
+        const double Slack = 0.01;
+        bool IsWhole(double station, out bool isInWing)
+        {
+            var width = outline.Net.Bounds.MaxX;
+            var cut = airframe.WingCutAt(station, width);
+            isInWing = cut is not null;
+            return cut is not { } half || half[^1].Point.X > width - Slack;
+        }
+
+        var isWhole = IsWhole(former.Station, out var isFrontIn) & IsWhole(former.Station + former.Thickness, out var isRearIn);
+        return !isWhole || isFrontIn != isRearIn;
     }
 }

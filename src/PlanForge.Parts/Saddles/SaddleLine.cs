@@ -34,7 +34,7 @@ internal sealed class SaddleLine
     /// <summary>Station of the rear end on the outer face, mm.</summary>
     public double To => Points[^1].Outer.X;
 
-    /// <summary>True when the front end is where the wing's surface passes the top or bottom of the body, not where it was asked for.</summary>
+    /// <summary>True when the front end is where the wing's surface leaves the body, not where it was asked for.</summary>
     public bool IsCutShortInFront { get; private init; }
 
     /// <summary>The same of the rear end.</summary>
@@ -47,7 +47,7 @@ internal sealed class SaddleLine
     /// <param name="seatTape">Thickness of the tape on the seat, mm.</param>
     /// <param name="from">Station of the front end, or null for the leading edge.</param>
     /// <param name="to">Station of the rear end, or null for the trailing edge.</param>
-    /// <returns>The line, cut short where it would leave the body's height; null where no part of it lies on the body.</returns>
+    /// <returns>The line, cut short where it would leave the body; null where no part of it lies on the body.</returns>
     public static SaddleLine? Solve(WingShape wing, FuselageShape body, WingSide side, double seatTape, double? from, double? to)
     {
         var solver = new SaddleSolver(wing, body, side, seatTape);
@@ -99,7 +99,7 @@ internal sealed class SaddleLine
         return null;
     }
 
-    // The range of w whose points lie within the body's height: from the first such probe to the last, ends refined.
+    // The range of w whose points lie within the body's height and length: from the first such probe to the last, ends refined.
     private static (double First, double Last)? OnBody(SaddleSolver solver, FuselageShape body, double first, double last)
     {
         const int Probes = 32;
@@ -111,7 +111,9 @@ internal sealed class SaddleLine
             }
 
             var section = body.BayAt(point.Outer.X).At(point.Outer.X);
-            return Math.Min(section.Upper.Value - point.Outer.Z, point.Outer.Z - section.Lower.Value);
+            var withinHeight = Math.Min(section.Upper.Value - point.Outer.Z, point.Outer.Z - section.Lower.Value);
+            var withinLength = Math.Min(point.Outer.X - body.From, body.To - point.Outer.X);
+            return Math.Min(withinHeight, withinLength);
         }
 
         double At(int probe) => first + ((last - first) * probe / Probes);

@@ -22,14 +22,14 @@ internal static class SaddleMeeting
         {
             findings.Add(Diagnostic.Warning(
                 wing.At,
-                $"the saddle begins only at station {text.CoarseWithUnit(line.From)}, where the {surface} comes within the body's height"));
+                $"the saddle begins only at station {text.CoarseWithUnit(line.From)}, where the {surface} comes within the body"));
         }
 
         if (line.IsCutShortBehind)
         {
             findings.Add(Diagnostic.Warning(
                 wing.At,
-                $"the saddle ends already at station {text.CoarseWithUnit(line.To)}, where the {surface} leaves the body's height"));
+                $"the saddle ends already at station {text.CoarseWithUnit(line.To)}, where the {surface} leaves the body"));
         }
 
         return true;

@@ -75,7 +75,8 @@ public sealed class SaddleTemplates : IPartKind
             sketch.Line(LineUse.Trim, finished.Placed(placement));
         }
 
-        sketch.Line(LineUse.Cut, Joined(edge, contourTop).Placed(placement));
+        var outline = Joined(edge, contourTop).Placed(placement);
+        sketch.Line(LineUse.Cut, outline.SignedArea < 0 ? outline.Reversed() : outline);
         if (airframe.Body.Skin.Side > 0)
         {
             sketch.Line(LineUse.Hidden, ArcFitter.Fit(SampledCurve.Through(inner.ToImmutable()), Drawn.Tolerance).Placed(placement));
@@ -129,8 +130,7 @@ public sealed class SaddleTemplates : IPartKind
     private static Path2 Joined(Path2 edge, Path2 top)
     {
         var back = top.Reversed();
-        var closed = Path2.Closed([.. edge.Vertices[..^1], new(edge.End), .. back.Vertices[..^1], new(back.End)]);
-        return closed.SignedArea < 0 ? closed.Reversed() : closed;
+        return Path2.Closed([.. edge.Vertices[..^1], new(edge.End), .. back.Vertices[..^1], new(back.End)]);
     }
 
     private static void AddStations(RiggedAirframe airframe, SaddleDevelopment flat, double into, Placement2 placement, PartSketch sketch)

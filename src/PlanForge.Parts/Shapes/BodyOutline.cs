@@ -13,6 +13,9 @@ internal static class BodyOutline
     // A side is straight in most bodies and nearly so in the rest.
     private const int SideStepCount = 12;
 
+    // Lines and arcs that run on over the centre line become one when nothing moves by more than this, mm.
+    private const double MergeTolerance = 1e-9;
+
     // Step for the direction of the curve by central difference, in the zone's parameter: errors stay under 1e-7 rad.
     private const double DirectionStep = 1e-4;
 
@@ -29,19 +32,10 @@ internal static class BodyOutline
             return null;
         }
 
-        var samples = ImmutableArray.CreateBuilder<CurveSample>(2 * half.Length);
-        samples.AddRange(half);
-        for (var i = half.Length - 1; i >= 0; i--)
-        {
-            // The top centre itself is one place with one direction: it is not a corner. The bottom centre closes the outline.
-            var (point, direction) = half[i];
-            if (i < half.Length - 1)
-            {
-                samples.Add(new(i == 0 ? half[0].Point : new(-point.X, point.Y), new(direction.X, -direction.Y)));
-            }
-        }
-
-        return ArcFitter.FitClosed(samples.ToImmutable(), tolerance);
+        // One half is fitted and mirrored, so that port and starboard agree to the last digit.
+        var starboard = ArcFitter.Fit(half, tolerance);
+        var port = starboard.Placed(Placement2.Mirror).Reversed();
+        return Path2.Closed([.. starboard.Vertices[..^1], .. port.Vertices[..^1]]).Merged(MergeTolerance);
     }
 
     // From the bottom centre round the starboard side to the top centre.

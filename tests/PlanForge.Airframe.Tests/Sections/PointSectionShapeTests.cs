@@ -48,9 +48,21 @@ public sealed class PointSectionShapeTests
             Assert.Equal(on.Y, Naca.HeightAt(section.Lower, on.X), 1e-12);
         }
 
-        // The curvature jumps where the flat begins, and nowhere else.
-        Assert.Equal(front.X, section.Lower(Assert.Single(section.LowerBreaks)).X, 1e-12);
+        // The flat begins at a break; so does the last interval before it, which has to land on it without dipping through.
+        Assert.Equal([ClarkYInChords(20, 0.03).X, front.X], section.LowerBreaks.Select(w => section.Lower(w).X), Close);
         Assert.Empty(section.UpperBreaks);
+    }
+
+    [Fact]
+    public void The_underside_of_Clark_Y_lies_nowhere_below_its_flat()
+    {
+        var section = ClarkY();
+        Point2 front = ClarkYInChords(30, 0), rear = ClarkYInChords(100, 0);
+        for (var i = 0; i <= 1000; i++)
+        {
+            var point = section.Lower(i / 1000.0);
+            Assert.True((rear - front).Cross(new Point2(point.X, point.Y) - front) > -1e-14);
+        }
     }
 
     // Convex data: between two points the curve lies outside their chord and inside the prolonged chords of the neighbours.
@@ -151,6 +163,8 @@ public sealed class PointSectionShapeTests
         Assert.Equal(0, section.Upper(0).X, 1e-5);
         Assert.Equal(0, section.Upper(0).Y, 1e-6);
     }
+
+    private static bool Close(double a, double b) => Math.Abs(a - b) < 1e-12;
 
     private static void AssertShaped(Func<double, SectionPoint> surface, Point2[] points, int first, double slack)
     {

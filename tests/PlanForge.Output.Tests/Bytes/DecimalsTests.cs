@@ -10,7 +10,6 @@ public sealed class DecimalsTests
     // Truth: the decimal type of the framework, which holds these numbers exactly.
     [Theory]
     [InlineData(0, 5, "0")]
-    [InlineData(-0.0, 5, "0")]
     [InlineData(-0.000004, 5, "0")]
     [InlineData(-0.000005, 5, "-0.00001")]
     [InlineData(12, 0, "12")]
@@ -27,6 +26,9 @@ public sealed class DecimalsTests
     [InlineData(9007199254740993, 0, "9007199254740992")]
     public void Numbers_have_the_shortest_text_without_exponent(double value, int decimals, string text) =>
         Assert.Equal(text, Format(value, decimals));
+
+    [Fact]
+    public void Negative_zero_is_zero() => Assert.Equal("0", Format(-0.0, 5));
 
     [Theory]
     [InlineData(double.NaN)]
@@ -45,7 +47,7 @@ public sealed class DecimalsTests
                 var error = Math.Abs(decimal.Parse(Format(value, decimals), CultureInfo.InvariantCulture) - Exactly(value));
                 return error <= 0.5m * (decimal)Math.Pow(10, -decimals);
             },
-            iter: 20_000, seed: "0000KOIPe647");
+            iter: 20_000);
 
     [Fact]
     public void Texts_are_plain() =>
@@ -57,7 +59,7 @@ public sealed class DecimalsTests
                     && text.All(character => char.IsAsciiDigit(character) || character is '-' or '.')
                     && (!text.Contains('.', StringComparison.Ordinal) || text[^1] is not ('0' or '.'));
             },
-            iter: 20_000, seed: "0000KOIPe647");
+            iter: 20_000);
 
     private static string Format(double value, int decimals)
     {

@@ -101,12 +101,18 @@ internal sealed class YamlLoader
             return new YamlRefused(at);
         }
 
-        RefuseProperties((NodeEvent)start);
-        return start switch
+        if (start is not NodeEvent node)
+        {
+            // After a colon without a key the parser may end a mapping in the middle of an entry.
+            return Stop(start, "a key or a value is missing before this");
+        }
+
+        RefuseProperties(node);
+        return node switch
         {
             SequenceStart sequence => LoadList(sequence, depth),
             MappingStart mapping => LoadMapping(mapping, depth),
-            _ => LoadScalar((Scalar)start),
+            _ => LoadScalar((Scalar)node),
         };
     }
 
