@@ -43,7 +43,7 @@ internal sealed class ValueReader(QuantityReader quantities, IParameters paramet
             {
                 values[i] = Read(node, key.Format, $"`{key.Name}`");
             }
-            else if (!key.IsRequired)
+            else if (key.Presence != Presence.Required)
             {
                 values[i] = ReadAbsent(key, given.At);
             }
@@ -63,8 +63,8 @@ internal sealed class ValueReader(QuantityReader quantities, IParameters paramet
     /// <summary>What an absent key is read as: its default, an empty mapping, or nothing.</summary>
     private ReadValue? ReadAbsent(Key key, SourcePosition at) => key switch
     {
-        { Default: { } text } => Read(new YamlScalar(at, text, null), key.Format, $"`{key.Name}`"),
-        { IsAssumed: true, Format: MappingFormat mapping } => ReadMapping(new YamlMapping(at, [], false), mapping),
+        { Presence.Default: { } text } => Read(new YamlScalar(at, text, null), key.Format, $"`{key.Name}`"),
+        { Format: MappingFormat mapping } when key.Presence == Presence.AssumedEmpty => ReadMapping(new YamlMapping(at, [], false), mapping),
         _ => null,
     };
 

@@ -52,7 +52,7 @@ internal sealed class SchemaWriter(Utf8JsonWriter json)
             json.WriteStartObject(key.Name);
             json.WriteString("description", Description(key));
             WriteBody(key.Format, isBesideDescription: true);
-            WriteDefault(key.Default);
+            WriteDefault(key.Presence.Default);
             json.WriteEndObject();
         }
 
@@ -60,7 +60,7 @@ internal sealed class SchemaWriter(Utf8JsonWriter json)
         json.WriteStartArray("required");
         foreach (var key in mapping.Keys)
         {
-            if (key.IsRequired)
+            if (key.Presence == Presence.Required)
             {
                 json.WriteStringValue(key.Name);
             }
@@ -292,7 +292,7 @@ internal sealed class SchemaWriter(Utf8JsonWriter json)
             text += $" Allowed: {range.Text(limit => QuantityText.Number(limit) + unit)}.";
         }
 
-        return key.Otherwise is null ? text : $"{text} Without it: {key.Otherwise}.";
+        return key.Presence.Instead is { } instead ? $"{text} Without it: {instead}." : text;
     }
 
     private static string NameOf(Dimension dimension) => dimension switch
