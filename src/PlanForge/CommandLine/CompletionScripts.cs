@@ -31,7 +31,7 @@ internal static class CompletionScripts
         text.Append("    esac\n  fi\n");
         text.Append("  mapfile -t COMPREPLY < <(compgen -W \"$words\" -- \"$word\")\n");
         text.Append("  case $command in ").Append(FileCommands("|")).Append(")\n");
-        text.Append("    [[ $word == -* ]] || mapfile -t -O ${#COMPREPLY[@]} COMPREPLY < <(compgen -d -- \"$word\"; compgen -f -X '!*.y?(a)ml' -- \"$word\") ;;\n");
+        text.Append("    [[ $word == -* ]] || mapfile -t -O ${#COMPREPLY[@]} COMPREPLY < <(compgen -d -- \"$word\"; compgen -f -X '!*.yaml' -- \"$word\") ;;\n");
         return text.Append("  esac\n}\ncomplete -F _planforge planforge\n").ToString();
     }
 
@@ -60,7 +60,7 @@ internal static class CompletionScripts
             text.Append(command.Operands switch
             {
                 { Words.IsEmpty: false } operands => $" '1:word:({string.Join(' ', operands.Words)})'",
-                { Most: > 1 } => " '*:description:_files -g \"*.y(a|)ml\"'",
+                { Most: > 1 } => " '*:description:_files -g \"*.yaml\"'",
                 _ => "",
             }).Append(" ;;\n");
         }

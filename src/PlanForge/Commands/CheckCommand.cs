@@ -6,24 +6,18 @@ using PlanForge.Terminals;
 namespace PlanForge.Commands;
 
 /// <summary>Computes everything and shows the figures.</summary>
-internal sealed class CheckCommand(Terminal terminal, bool isQuiet, bool isJson) : DesignCommand(terminal, isQuiet)
+internal sealed class CheckCommand(Terminal terminal, bool isQuiet, bool isJson) : DesignCommand<string>(terminal, isQuiet)
 {
     private bool _isFirst = true;
 
-    protected override ExitCode Use(string file, Design design, CancellationToken stop)
-    {
-        if (isJson)
-        {
-            Messages.ClearProgress();
-            Results.Write(Encoding.UTF8.GetString(Report.Of(design)));
-        }
-        else if (!IsQuiet)
-        {
-            Messages.ClearProgress();
-            Results.Write((_isFirst ? "" : "\n") + Summary.Of(design));
-            _isFirst = false;
-        }
+    protected override string WorkOut(Design design, CancellationToken stop) =>
+        isJson ? Encoding.UTF8.GetString(Report.Of(design)) : IsQuiet ? "" : Summary.Of(design);
 
+    protected override ExitCode Use(string file, Design design, string result, CancellationToken stop)
+    {
+        // A blank line parts summaries; JSON needs none, and with nothing to print there is nothing to part.
+        Results.Write(_isFirst || isJson || IsQuiet ? result : "\n" + result);
+        _isFirst = false;
         return ExitCode.Done;
     }
 }

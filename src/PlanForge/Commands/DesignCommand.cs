@@ -1,11 +1,16 @@
+using PlanForge.CommandLine;
 using PlanForge.Designs;
 using PlanForge.Folders;
 using PlanForge.Terminals;
 
 namespace PlanForge.Commands;
 
-/// <summary>What draw and check have in common: every description is planned and its findings shown; the highest exit code counts.</summary>
-internal abstract class DesignCommand(Terminal terminal, bool isQuiet)
+/// <summary>
+/// What draw and check have in common: descriptions are worked out side by side, shown and written one after the other in the
+/// order given; the highest exit code counts.
+/// </summary>
+/// <typeparam name="T">What is worked out from a design.</typeparam>
+internal abstract class DesignCommand<T>(Terminal terminal, bool isQuiet)
 {
     /// <summary>Where results go.</summary>
     protected TextWriter Results => terminal.Results;
@@ -17,15 +22,24 @@ internal abstract class DesignCommand(Terminal terminal, bool isQuiet)
     protected bool IsQuiet => isQuiet;
 
     /// <summary>Runs the command on each description, whatever becomes of the others.</summary>
-    public ExitCode Run(IEnumerable<string> files)
+    public ExitCode Run(IReadOnlyList<string> files)
     {
         using var signals = new StopSignals();
+        var stop = signals.Token;
+        var started = new Queue<Task<Worked>>();
+        var worst = ExitCode.Done;
         try
         {
-            var worst = ExitCode.Done;
-            foreach (var file in files)
+            for (var i = 0; i < files.Count; i++)
             {
-                var code = Run(file, signals.Token);
+                while (started.Count < Environment.ProcessorCount && i + started.Count < files.Count)
+                {
+                    var next = files[i + started.Count];
+                    started.Enqueue(Task.Run(() => Work(next, stop), stop));
+                }
+
+                Messages.Progress(FormattableString.Invariant($"{files[i]} ({i + 1} of {files.Count})"));
+                var code = Finish(files[i], started.Dequeue(), stop);
                 worst = code > worst ? code : worst;
             }
 
@@ -33,7 +47,7 @@ internal abstract class DesignCommand(Terminal terminal, bool isQuiet)
         }
         catch (OperationCanceledException)
         {
-            Messages.Error(CommandLine.Syntax.Program, "stopped");
+            Messages.Error(Syntax.Program, "stopped");
             return signals.ExitCode;
         }
         finally
@@ -42,20 +56,30 @@ internal abstract class DesignCommand(Terminal terminal, bool isQuiet)
         }
     }
 
-    /// <summary>Does with a design what the command is for.</summary>
-    protected abstract ExitCode Use(string file, Design design, CancellationToken stop);
+    /// <summary>Works out what is to be shown or written; called on any thread, several designs at a time.</summary>
+    protected abstract T WorkOut(Design design, CancellationToken stop);
 
-    private ExitCode Run(string file, CancellationToken stop)
+    /// <summary>Shows or writes it.</summary>
+    protected abstract ExitCode Use(string file, Design design, T result, CancellationToken stop);
+
+    private Worked Work(string file, CancellationToken stop)
+    {
+        var planning = Planner.Plan(file, stop);
+        return new(planning, planning.Design is { } design ? WorkOut(design, stop) : default);
+    }
+
+    private ExitCode Finish(string file, Task<Worked> task, CancellationToken stop)
     {
         try
         {
-            var result = Planner.Plan(file, doing => Messages.Progress(file, doing), stop);
-            foreach (var finding in result.Findings)
+            var worked = task.GetAwaiter().GetResult();
+            Messages.ClearProgress();
+            foreach (var finding in worked.Planning.Findings)
             {
-                Messages.Finding(finding, result.Texts.GetValueOrDefault(finding.At.File, ""));
+                Messages.Finding(finding, worked.Planning.Texts.GetValueOrDefault(finding.At.File, ""));
             }
 
-            return result.Design is { } design ? Use(file, design, stop) : ExitCode.DescriptionFault;
+            return worked.Planning.Design is { } design ? Use(file, design, worked.Result!, stop) : ExitCode.DescriptionFault;
         }
         catch (FolderFault fault)
         {
@@ -81,4 +105,6 @@ internal abstract class DesignCommand(Terminal terminal, bool isQuiet)
         _ when Directory.Exists(file) => "this is a folder, not a description",
         _ => $"cannot be read: {fault.Message}",
     };
+
+    private sealed record Worked(PlanningResult Planning, T? Result);
 }

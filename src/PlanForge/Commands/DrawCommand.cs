@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PlanForge.Designs;
 using PlanForge.Folders;
 using PlanForge.Parts;
@@ -7,11 +8,14 @@ using PlanForge.Terminals;
 namespace PlanForge.Commands;
 
 /// <summary>Writes the folder of each design.</summary>
-internal sealed class DrawCommand(Terminal terminal, bool isQuiet, string folder, IDisk disk) : DesignCommand(terminal, isQuiet)
+internal sealed class DrawCommand(Terminal terminal, bool isQuiet, string folder, IDisk disk)
+    : DesignCommand<ImmutableArray<OutputFile>>(terminal, isQuiet)
 {
     private readonly Dictionary<string, string> _drawn = new(StringComparer.Ordinal);
 
-    protected override ExitCode Use(string file, Design design, CancellationToken stop)
+    protected override ImmutableArray<OutputFile> WorkOut(Design design, CancellationToken stop) => DesignFiles.Of(design, stop);
+
+    protected override ExitCode Use(string file, Design design, ImmutableArray<OutputFile> result, CancellationToken stop)
     {
         var name = FolderName.Of(design.Airframe.Name);
         if (name.Length == 0)
@@ -27,11 +31,9 @@ internal sealed class DrawCommand(Terminal terminal, bool isQuiet, string folder
         }
 
         var target = Path.Combine(folder, name);
-        Messages.Progress(file, "writing");
-        DesignFolder.Write(target, DesignFiles.Of(design, stop), disk, stop);
+        DesignFolder.Write(target, result, disk, stop);
         if (!IsQuiet)
         {
-            Messages.ClearProgress();
             var cut = design.Parts.Count(part => part.Making == Making.Cut);
             Results.Write($"{target}: {Counts.Of(design.Sheets.Sheets.Length, "sheet")}, {Counts.Of(cut, "cut part")}\n");
         }

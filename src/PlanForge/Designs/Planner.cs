@@ -11,14 +11,12 @@ internal static class Planner
 {
     /// <summary>Plans one description.</summary>
     /// <param name="path">The description, as the user gave it.</param>
-    /// <param name="progress">Told what is being done.</param>
     /// <param name="stop">Asked between the stages.</param>
     /// <exception cref="IOException">The description or a section file cannot be read.</exception>
     /// <exception cref="UnauthorizedAccessException">The description or a section file may not be read.</exception>
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
-    public static PlanningResult Plan(string path, Action<string> progress, CancellationToken stop)
+    public static PlanningResult Plan(string path, CancellationToken stop)
     {
-        progress("reading");
         var texts = new Dictionary<string, string>(StringComparer.Ordinal);
         var text = TextFile.Read(path, out var fault);
         texts[path] = text;
@@ -35,7 +33,6 @@ internal static class Planner
         }
 
         stop.ThrowIfCancellationRequested();
-        progress("making parts");
         var parts = PartList.Of(airframe);
         var findings = read.Diagnostics.AddRange(parts.Findings);
         if (parts.Findings.Any(finding => finding.Severity == Severity.Error))
@@ -44,7 +41,6 @@ internal static class Planner
         }
 
         stop.ThrowIfCancellationRequested();
-        progress("drawing sheets");
         var plan = PlanSheets.Draw(OptionsFor(airframe), parts.Parts);
         findings = findings.AddRange(plan.Warnings.Select(warning => Diagnostic.Warning(SourcePosition.WholeFile(path), warning)));
         var airframeFigures = parts.Figures[..^parts.Parts.Sum(part => part.Figures.Length)];

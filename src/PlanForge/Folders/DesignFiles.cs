@@ -19,8 +19,23 @@ internal static class DesignFiles
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
     public static ImmutableArray<OutputFile> Of(Design design, CancellationToken stop)
     {
+        // The PDF takes as long as all other files together.
+        var plan = Task.Run(() => PlanOf(design), stop);
         var files = ImmutableArray.CreateBuilder<OutputFile>();
+        AddParts(design, files, stop);
         AddSheets(design, files, stop);
+        files.Add(new("report.json", Report.Of(design)));
+        files.AddRange(plan.GetAwaiter().GetResult());
+        files.Add(Manifest.Of(design.Airframe.Name, files));
+        return files.DrainToImmutable();
+    }
+
+    private static ImmutableArray<OutputFile> PlanOf(Design design) => design.Sheets.Sheets.IsEmpty
+        ? []
+        : [new("plan.pdf", PdfWriter.Write(design.Sheets, new($"PlanForge {ToolVersion.Text}")))];
+
+    private static void AddParts(Design design, ImmutableArray<OutputFile>.Builder files, CancellationToken stop)
+    {
         foreach (var part in design.Parts)
         {
             if (part.Making == Making.Cut)
@@ -31,22 +46,12 @@ internal static class DesignFiles
                 files.Add(new($"parts/{part.Id}.svg", SvgWriter.WriteCut(drawing)));
             }
         }
-
-        files.Add(new("report.json", Report.Of(design)));
-        files.Add(Manifest.Of(design.Airframe.Name, files));
-        return files.DrainToImmutable();
     }
 
     private static void AddSheets(Design design, ImmutableArray<OutputFile>.Builder files, CancellationToken stop)
     {
         var sheets = design.Sheets.Sheets;
-        if (sheets.IsEmpty)
-        {
-            return;
-        }
-
-        files.Add(new("plan.pdf", PdfWriter.Write(design.Sheets, new($"PlanForge {ToolVersion.Text}"))));
-        var digits = "D" + Math.Max(2, sheets.Length.ToString(CultureInfo.InvariantCulture).Length).ToString(CultureInfo.InvariantCulture);
+        var digits = sheets.Length < 100 ? "D2" : "D3";
         foreach (var sheet in sheets)
         {
             stop.ThrowIfCancellationRequested();

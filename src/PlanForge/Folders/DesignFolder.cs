@@ -56,8 +56,16 @@ internal sealed class DesignFolder
         BringBack();
         var existing = ExistingFolder.Of(_target);
         DropLeftOvers();
-        Stage(files, existing, stop);
-        PutInPlace();
+        try
+        {
+            Stage(files, existing, stop);
+            PutInPlace();
+        }
+        catch
+        {
+            TryDelete(_new);
+            throw;
+        }
     }
 
     private FileStream Lock()
@@ -104,38 +112,30 @@ internal sealed class DesignFolder
 
     private void Stage(IReadOnlyList<OutputFile> files, ExistingFolder existing, CancellationToken stop)
     {
-        try
+        Directory.CreateDirectory(_new);
+        var folders = new HashSet<string>(StringComparer.Ordinal) { _new };
+        foreach (var file in files)
         {
-            Directory.CreateDirectory(_new);
-            var folders = new HashSet<string>(StringComparer.Ordinal) { _new };
-            foreach (var file in files)
-            {
-                stop.ThrowIfCancellationRequested();
-                var path = Prepare(file.Path, folders);
-                var before = Path.Combine(_target, file.Path);
-                if (existing.Ours.Contains(file.Path) && HasContent(before, file.Content.Span))
-                {
-                    _disk.Keep(before, path);
-                }
-                else
-                {
-                    _disk.Write(path, file.Content.Span);
-                }
-            }
-
-            KeepOthers(files, existing, folders, stop);
-            if (existing.Mode is { } mode && !OperatingSystem.IsWindows())
-            {
-                File.SetUnixFileMode(_new, mode);
-            }
-
             stop.ThrowIfCancellationRequested();
+            var path = Prepare(file.Path, folders);
+            var before = Path.Combine(_target, file.Path);
+            if (existing.Ours.Contains(file.Path) && HasContent(before, file.Content.Span))
+            {
+                _disk.Keep(before, path);
+            }
+            else
+            {
+                _disk.Write(path, file.Content.Span);
+            }
         }
-        catch
+
+        KeepOthers(files, existing, folders, stop);
+        if (existing.Mode is { } mode && !OperatingSystem.IsWindows())
         {
-            TryDelete(_new);
-            throw;
+            File.SetUnixFileMode(_new, mode);
         }
+
+        stop.ThrowIfCancellationRequested();
     }
 
     private void KeepOthers(
@@ -200,7 +200,6 @@ internal sealed class DesignFolder
         catch
         {
             _disk.Move(_old, _target);
-            TryDelete(_new);
             throw;
         }
 

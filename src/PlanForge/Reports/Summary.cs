@@ -17,17 +17,17 @@ internal sealed class Summary
     private readonly StringBuilder _text = new();
     private readonly MeasureText _measure;
     private readonly DisplayUnit _unit;
-    private readonly int _labelWidth;
-    private readonly int _valueWidth;
+    private int _labelWidth;
+    private int _valueWidth;
 
     private Summary(Design design)
     {
         _unit = design.Airframe.DisplayUnit;
         _measure = new(_unit);
-        foreach (var figure in design.AirframeFigures.Concat(design.Parts.SelectMany(part => part.Figures)))
+        Measure(design.AirframeFigures, "");
+        foreach (var part in design.Parts)
         {
-            _labelWidth = Math.Max(_labelWidth, figure.Label.Length);
-            _valueWidth = Math.Max(_valueWidth, ValueOf(figure).Length);
+            Measure(part.Figures, part.Title);
         }
     }
 
@@ -36,7 +36,7 @@ internal sealed class Summary
     {
         var summary = new Summary(design);
         summary.AddTitle(design);
-        summary.AddFigures(design.AirframeFigures);
+        summary.AddFigures(design.AirframeFigures, "");
         foreach (var part in design.Parts)
         {
             summary.AddPart(part);
@@ -63,18 +63,31 @@ internal sealed class Summary
         }
 
         _text.Append('\n').Append(part.Title).Append(" (").Append(part.Id).Append(')').Append('\n');
-        AddFigures(part.Figures);
+        AddFigures(part.Figures, part.Title);
     }
 
-    private void AddFigures(IEnumerable<Figure> figures)
+    private void Measure(IEnumerable<Figure> figures, string title)
+    {
+        foreach (var figure in figures)
+        {
+            _labelWidth = Math.Max(_labelWidth, LabelOf(figure, title).Length);
+            _valueWidth = Math.Max(_valueWidth, ValueOf(figure).Length);
+        }
+    }
+
+    private void AddFigures(IEnumerable<Figure> figures, string title)
     {
         foreach (var figure in figures)
         {
             var unit = UnitOf(figure.Quantity);
-            _text.Append("  ").Append(figure.Label.PadRight(_labelWidth)).Append("  ").Append(ValueOf(figure).PadLeft(_valueWidth));
+            _text.Append("  ").Append(LabelOf(figure, title).PadRight(_labelWidth)).Append("  ").Append(ValueOf(figure).PadLeft(_valueWidth));
             _text.Append(unit.Length > 0 ? $" {unit}" : "").Append('\n');
         }
     }
+
+    // Under the title of a part its figures need not begin with that title again.
+    private static string LabelOf(Figure figure, string title) =>
+        title.Length > 0 && figure.Label.StartsWith(title + ", ", StringComparison.Ordinal) ? figure.Label[(title.Length + 2)..] : figure.Label;
 
     private string ValueOf(Figure figure) => figure.Quantity switch
     {

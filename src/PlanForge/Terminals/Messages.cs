@@ -35,11 +35,11 @@ internal sealed class Messages(Terminal terminal, bool isQuiet)
     public void Line(string text) => WriteLine(text);
 
     /// <summary>Shows what is being done, in place of what was shown before; only on a terminal.</summary>
-    public void Progress(string file, string doing)
+    public void Progress(string text)
     {
         if (terminal.IsLive && !isQuiet)
         {
-            terminal.Messages.Write($"{StartOfEmptyLine}{file}: {doing}");
+            terminal.Messages.Write($"{StartOfEmptyLine}{text}");
             _hasProgress = true;
         }
     }
