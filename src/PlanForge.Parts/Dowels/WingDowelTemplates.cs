@@ -1,6 +1,5 @@
 using PlanForge.Airframe.Diagnostics;
 using PlanForge.Geometry;
-using PlanForge.Parts.Wording;
 
 namespace PlanForge.Parts.Dowels;
 
@@ -52,7 +51,7 @@ public sealed class WingDowelTemplates : IPartKind
 
         sketch.Up(new(halfWidth, 0), new(halfWidth, level.Y), -8, $"{text.Coarse(dowels.AboveChord)}");
         sketch.Note("Hold against the leading edge, centre lines together, seen from the tail; drill along the root chord line.");
-        sketch.Note($"Hole {MeasureText.Rounded(radius * 2, 2)} mm for a dowel of {MeasureText.Rounded(dowels.Diameter, 2)} mm; dowel stands {text.CoarseWithUnit(dowels.Protrusion)} ahead of the leading edge.");
+        sketch.Note($"Hole {text.FineWithUnit(radius * 2)} for a dowel of {text.FineWithUnit(dowels.Diameter)}; it stands {text.CoarseWithUnit(dowels.Protrusion)} ahead of the leading edge.");
         sketch.Figure("dowels.spacing", "Dowels, distance between the axes", dowels.Spacing, FigureQuantity.Length);
         sketch.Figure("dowels.hole", "Dowels, hole diameter", 2 * radius, FigureQuantity.Length);
         sketch.Figure("dowels.above_chord", "Dowels, axes above the root chord line", dowels.AboveChord, FigureQuantity.Length);

@@ -14,6 +14,9 @@ internal static class FormerLines
     // Centre and datum lines stand out of the wood by this much, mm.
     private const double Overhang = 5;
 
+    // The level line carries its name outside the wood on the starboard side.
+    private const double LabelledOverhang = 24;
+
     /// <summary>Adds all lines.</summary>
     public static void Add(
         RiggedAirframe airframe, FormerDescription former, FormerOutline outline, FormerBlank blank, PartSketch sketch)
@@ -82,10 +85,10 @@ internal static class FormerLines
     private static void AddDatum(RiggedAirframe airframe, Bounds2 bounds, PartSketch sketch)
     {
         var level = LevelOf(bounds);
-        sketch.Line(LineUse.Datum, new(bounds.MinX - Overhang, level), new(bounds.MaxX + Overhang, level));
+        sketch.Line(LineUse.Datum, new(bounds.MinX - Overhang, level), new(bounds.MaxX + LabelledOverhang, level));
         var name = level == 0 ? "datum line"
             : level > 0 ? $"{airframe.Text.CoarseWithUnit(level)} above datum" : $"{airframe.Text.CoarseWithUnit(-level)} below datum";
-        sketch.Label(name, new(bounds.MaxX + Overhang + 1, level - 1.25), Anchor.Start);
+        sketch.Label(name, new(bounds.MaxX + 2, level + 1), Anchor.Start);
     }
 
     // Both faces' holes as the axis makes them: the rear face's full, the front face's dashed; crosses to prick through.

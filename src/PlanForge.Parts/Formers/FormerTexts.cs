@@ -157,17 +157,17 @@ internal static class FormerTexts
         var (front, rear) = (axis.HeightAt(former.Station), axis.HeightAt(former.Station + former.Thickness));
         var level = FormerLines.LevelOf(bounds);
         var centre = new Point2(axis.Across, (front + rear) / 2);
-        sketch.Up(new(centre.X, level), centre, centre.X - bounds.MaxX - 16);
+        sketch.Up(new(centre.X, level), centre, centre.X - bounds.MaxX - 30);
         if (axis.Across > 0)
         {
-            sketch.Across(new(-centre.X, centre.Y), centre, bounds.MaxY - centre.Y + 10);
+            sketch.Across(new(-centre.X, centre.Y), centre, bounds.MaxY - centre.Y + 16);
         }
 
         var diameter = axis.Dowels.Diameter + axis.Dowels.Fit;
         sketch.Leader(
             centre + (Vector2.FromAngle(0.6) * (diameter / 2)),
             new(bounds.MaxX + 8, bounds.MaxY + 4),
-            $"drill {MeasureText.Rounded(diameter, 2)} mm");
+            $"drill {text.FineWithUnit(diameter)}");
         sketch.Note($"Dowel axes at height {text.FineWithUnit(front)} on the front face, {text.FineWithUnit(rear)} on the rear face; drill {MeasureText.Angle(axis.Obliquity)} off square, {(axis.Rise >= 0 ? "rising towards the nose" : "falling towards the nose")}.");
         sketch.Figure($"former.{former.Name}.dowel.front", $"Former {former.Name}, height of the dowel axes on the front face", front, FigureQuantity.Length);
         sketch.Figure($"former.{former.Name}.dowel.rear", $"Former {former.Name}, height of the dowel axes on the rear face", rear, FigureQuantity.Length);

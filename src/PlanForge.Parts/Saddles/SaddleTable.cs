@@ -55,8 +55,8 @@ internal static class SaddleTable
 
         const double Visible = 0.01;
         sketch.Note(flat.LeftoverError < Visible
-            ? $"The side unrolls exactly (under {text.FineWithUnit(Visible)} over the template)."
-            : $"The side is curved both ways: flat paper misses its length by up to {text.FineWithUnit(flat.LeftoverError)} along the straight edge; trust the saddle line.");
+            ? "The side unrolls exactly (to 0.01 mm over the template)."
+            : $"The side is curved both ways: flat paper misses its length by up to {text.FineWithUnit(flat.LeftoverError)} along the other edge; trust the saddle line.");
     }
 
     private static void AddFigures(SaddleDevelopment flat, string hand, string key, PartSketch sketch)

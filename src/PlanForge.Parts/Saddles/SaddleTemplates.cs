@@ -13,6 +13,9 @@ public sealed class SaddleTemplates : IPartKind
     // Marks of formers and dowels just ahead of and behind the saddle are wanted too, mm.
     private const double Reach = 30;
 
+    // Paper ahead of the leading edge, where the side goes on: it holds the saddle's round front, mm.
+    private const double Ahead = 12;
+
     /// <inheritdoc/>
     public string Title => "Saddles";
 
@@ -66,7 +69,9 @@ public sealed class SaddleTemplates : IPartKind
         }
 
         var finished = ArcFitter.Fit(outer.ToImmutable(), Drawn.Tolerance);
-        var edge = ArcFitter.Fit(SampledCurve.Through(Spread(flat.Edge)), Drawn.Tolerance);
+        var ahead = Math.Max(flat.Line.From - Ahead, airframe.Body.From);
+        var corner = flat.At(ahead, flat.EdgeHeight);
+        var edge = ArcFitter.Fit(SampledCurve.Through(Spread([corner, .. flat.Edge])), Drawn.Tolerance);
         var sanding = airframe.Description.Saddle.Sanding;
         var contourTop = finished;
         if (sanding > 0)
@@ -75,7 +80,17 @@ public sealed class SaddleTemplates : IPartKind
             sketch.Line(LineUse.Trim, finished.Placed(placement));
         }
 
-        var outline = Joined(edge, contourTop).Placed(placement);
+        // From the rear end of the line back to its front, then straight ahead into the side.
+        var back = contourTop.Reversed();
+        var front = flat.At(ahead, flat.Line.Points[0].Outer.Z);
+        var outline = Path2.Closed([
+            .. edge.Vertices[..^1],
+            new(edge.End),
+            .. sanding > 0 ? [new PathVertex(finished.End)] : Array.Empty<PathVertex>(),
+            .. back.Vertices[..^1],
+            new(back.End),
+            .. sanding > 0 ? [new PathVertex(finished.Start)] : Array.Empty<PathVertex>(),
+            new(front)]).Placed(placement);
         sketch.Line(LineUse.Cut, outline.SignedArea < 0 ? outline.Reversed() : outline);
         if (airframe.Body.Skin.Side > 0)
         {
@@ -127,12 +142,6 @@ public sealed class SaddleTemplates : IPartKind
         return moved.ToImmutable();
     }
 
-    private static Path2 Joined(Path2 edge, Path2 top)
-    {
-        var back = top.Reversed();
-        return Path2.Closed([.. edge.Vertices[..^1], new(edge.End), .. back.Vertices[..^1], new(back.End)]);
-    }
-
     private static void AddStations(RiggedAirframe airframe, SaddleDevelopment flat, double into, Placement2 placement, PartSketch sketch)
     {
         var line = flat.Line;
@@ -161,7 +170,7 @@ public sealed class SaddleTemplates : IPartKind
         {
             Point2 a = placement.Apply(flat.At(line.From, 0)), b = placement.Apply(flat.At(line.To, 0));
             sketch.Line(LineUse.Datum, a, b);
-            sketch.Label("datum line", a.Towards(b, 0.5) + new Vector2(0, 2.5));
+            sketch.Label("datum line", a.Towards(b, 0.3) + new Vector2(0, 2.5));
         }
     }
 
@@ -174,29 +183,60 @@ public sealed class SaddleTemplates : IPartKind
             return;
         }
 
+        // The label stands away from the saddle, which lies to the right of its front in the port template.
         var height = axis.HeightAt(former.Station);
         var place = placement.Apply(flat.At(former.Station, height));
         sketch.Cross(LineUse.Centre, place, 6);
-        sketch.Label($"dowel axis, height {airframe.Text.Coarse(height)}", place + new Vector2(0, -4.5));
+        var isFrontLeft = placement == Placement2.Identity;
+        sketch.Label(
+            $"dowel axis {airframe.Text.Coarse(height)}",
+            place + new Vector2(isFrontLeft ? -4.5 : 4.5, -1.25),
+            isFrontLeft ? Anchor.End : Anchor.Start);
     }
 
     private static void AddTexts(RiggedAirframe airframe, SaddleDevelopment flat, double into, Placement2 placement, PartSketch sketch)
     {
         var text = airframe.Text;
+        var line = flat.Line;
         var (front, rear) = (placement.Apply(flat.Edge[0]), placement.Apply(flat.Edge[^1]));
-        var middle = front.Towards(rear, 0.5);
-        var height = MeasureHeight(text, flat.EdgeHeight);
-        sketch.Label($"this edge is parallel to the datum line, {height}", middle + new Vector2(0, into * 4));
+        var free = placement.Apply(flat.At(WidestGap(airframe, line), flat.EdgeHeight));
+        var side = flat.EdgeHeight >= 0 ? "above" : "below";
+        sketch.Label(
+            $"this edge lies {text.CoarseWithUnit(Math.Abs(flat.EdgeHeight))} {side} the datum line", free + new Vector2(0, into * 4));
         sketch.Label("FRONT", front.Towards(rear, 0.06) + new Vector2(0, into * 9));
         var (left, right) = front.X < rear.X ? (front, rear) : (rear, front);
         sketch.Across(left, right, -into * 10);
-        var last = flat.Line.Points.Length - 1;
-        Point2 frontTop = placement.Apply(flat.OuterAt(0).Place), rearTop = placement.Apply(flat.OuterAt(last).Place);
+
+        // Heights at both ends, outside the marks of any former there.
+        double clearFront = Ahead + 8, clearRear = 9;
+        foreach (var former in airframe.Description.Formers)
+        {
+            clearFront = former.Station < line.From && former.Station > line.From - Reach ? Math.Max(clearFront, line.From - former.Station + 8) : clearFront;
+            var behind = former.Station + former.Thickness - line.To;
+            clearRear = behind is > 0 and < Reach ? Math.Max(clearRear, behind + 8) : clearRear;
+        }
+
         var outward = front.X < rear.X ? 1 : -1;
-        sketch.Up(front, frontTop, outward * 9);
-        sketch.Up(rear, rearTop, outward * -9);
+        sketch.Up(front, placement.Apply(flat.OuterAt(0).Place), outward * clearFront);
+        sketch.Up(rear, placement.Apply(flat.OuterAt(line.Points.Length - 1).Place), -outward * clearRear);
     }
 
-    private static string MeasureHeight(Wording.MeasureText text, double height) =>
-        height >= 0 ? $"{text.CoarseWithUnit(height)} above it" : $"{text.CoarseWithUnit(-height)} below it";
+    // The station in the middle of the longest stretch of the saddle that no former marks.
+    private static double WidestGap(RiggedAirframe airframe, SaddleLine line)
+    {
+        var marks = airframe.Description.Formers
+            .SelectMany(former => new[] { former.Station, former.Station + former.Thickness })
+            .Where(station => station > line.From && station < line.To)
+            .Append(line.From)
+            .Append(line.To)
+            .Order()
+            .ToArray();
+        var widest = 1;
+        for (var i = 2; i < marks.Length; i++)
+        {
+            widest = marks[i] - marks[i - 1] > marks[widest] - marks[widest - 1] ? i : widest;
+        }
+
+        return (marks[widest - 1] + marks[widest]) / 2;
+    }
 }
