@@ -9,66 +9,95 @@ namespace PlanForge.Airframe.Sections;
 /// </param>
 internal readonly record struct NoseFit(double X, double Along)
 {
-    // The curve may run this far ahead of the listed points, as a part of the distance in y between their neighbours: a half
+    // How far the curve may run ahead of the listed points, as a part of the distance in y between their neighbours: a half
     // circle would run 0.5 ahead. More would blow up sharp noses, less would cut blunt ones.
     private const double GreatestLead = 0.3;
 
-    // Finer than the rounding of any table, coarser than that of the arithmetic.
+    // The search goes out from the listed point in so many steps either way. Fewer could step over the nearest solution, which
+    // is the right one: others far ahead of the points come from the tails of the cubic.
+    private const int StepCount = 32;
+
+    // In square roots of chords; finer than the rounding of any table, coarser than that of the arithmetic.
     private const double Tolerance = 1e-15;
+
+    // dy/ds changes little round a nose. So many times steeper beside the foremost point than beyond its neighbours means that
+    // two knots all but coincide, which would throw the curve far out; less would distrust blunt noses.
+    private const double GreatestSteepness = 4;
 
     /// <summary>The nose of a sharp section, or of one that has its foremost point listed.</summary>
     public static NoseFit AtListedPoint(Point2 point) => new(point.X, 0);
 
     /// <summary>
     /// The nose for which y is a smooth function of s = ±sqrt(x − X) over the five foremost points: a cubic of s through two
-    /// points of either surface meets the point between them.
+    /// points of either surface meets the point between them. Of several, the one nearest to the listed points.
     /// </summary>
     /// <param name="outline">From the lower trailing edge by way of the nose to the upper.</param>
     /// <param name="foremost">Index of the foremost listed point; at least two points follow on either side.</param>
     public static NoseFit Of(ReadOnlySpan<Point2> outline, int foremost)
     {
-        Point2 below = outline[foremost - 1], at = outline[foremost], above = outline[foremost + 1];
-        double fall = below.Y - at.Y, rise = above.Y - at.Y;
-        double back = below.X - at.X, ahead = above.X - at.X;
-        if (fall >= 0 || rise <= 0)
+        var five = outline.Slice(foremost - 2, 5).ToArray();
+        var step = Math.Sqrt(GreatestLead * Math.Abs(five[3].Y - five[1].Y)) / StepCount;
+        double? nearest = null;
+        for (var i = 0; i < StepCount && nearest is null; i++)
         {
-            return Unfitted(at, back, ahead, Math.Abs(rise - fall));
+            foreach (var side in (ReadOnlySpan<double>)[step, -step])
+            {
+                var root = RootFinder.Bracketed(along => Miss(five, along), side * i, side * (i + 1), Tolerance);
+                if (root is { } found && IsEven(five, found) && !(Math.Abs(found) >= Math.Abs(nearest ?? double.PositiveInfinity)))
+                {
+                    nearest = found;
+                }
+            }
         }
 
-        // The parabola x = at.X + a u + b u² in u = y − at.Y through the three foremost points.
-        var b = ((back / fall) - (ahead / rise)) / (fall - rise);
-        var a = (ahead / rise) - (b * rise);
-        var along = a / (2 * Math.Sqrt(b));
-        var greatest = Math.Sqrt(GreatestLead * (rise - fall));
-        if (!(Math.Abs(along) <= greatest))
-        {
-            return Unfitted(at, back, ahead, rise - fall);
-        }
-
-        // Where two points share the foremost x, the nose lies between them.
-        var half = 0.5 * Math.Sqrt(Math.Max(back, ahead));
-        var low = Math.Max(along - half, back > 0 ? -greatest : along / 2);
-        var high = Math.Min(along + half, ahead > 0 ? greatest : along / 2);
-        Point2[] five = [outline[foremost - 2], below, at, above, outline[foremost + 2]];
-        along = RootFinder.Bracketed(trial => Miss(five, trial), low, high, Tolerance) ?? along;
-        return new(at.X - (along * along), along);
+        var chosen = nearest ?? (IsEven(five, 0) ? 0 : LeastSteep(five, step));
+        return new(five[2].X - (chosen * chosen), chosen);
     }
 
-    // Two points that share the foremost x must keep the nose between them; their lead is a guess that rounds the corners.
-    private static NoseFit Unfitted(Point2 at, double back, double ahead, double depth)
+    private static bool IsEven(Point2[] five, double along)
     {
-        var lead = back == 0 || ahead == 0 ? GreatestLead / 2 * depth : 0;
-        return new(at.X - lead, back == 0 ? Math.Sqrt(lead) : -Math.Sqrt(lead));
+        Span<double> s = stackalloc double[5];
+        Places(five, along, s);
+        var beyond = Math.Max(Math.Abs(Slope(five, s, 0)), Math.Abs(Slope(five, s, 3)));
+        return Steepness(five, s) <= GreatestSteepness * beyond;
+    }
+
+    private static double LeastSteep(Point2[] five, double step)
+    {
+        Span<double> s = stackalloc double[5];
+        double chosen = 0, least = double.PositiveInfinity;
+        for (var i = -StepCount; i <= StepCount; i++)
+        {
+            Places(five, i * step, s);
+            var steepness = Steepness(five, s);
+            (chosen, least) = steepness < least ? (i * step, steepness) : (chosen, least);
+        }
+
+        return chosen;
+    }
+
+    // Beside the foremost point; infinite when another one coincides with it in s.
+    private static double Steepness(Point2[] five, ReadOnlySpan<double> s) =>
+        s[1] < s[2] && s[2] < s[3]
+            ? Math.Max(Math.Abs(Slope(five, s, 1)), Math.Abs(Slope(five, s, 2)))
+            : double.PositiveInfinity;
+
+    private static double Slope(Point2[] five, ReadOnlySpan<double> s, int i) => (five[i + 1].Y - five[i].Y) / (s[i + 1] - s[i]);
+
+    private static void Places(Point2[] five, double along, Span<double> s)
+    {
+        var x = five[2].X - (along * along);
+        for (var i = 0; i < 5; i++)
+        {
+            s[i] = i == 2 ? along : Math.CopySign(Math.Sqrt(five[i].X - x), i - 2);
+        }
     }
 
     // How far over the middle point the cubic of s through the four others passes.
     private static double Miss(Point2[] five, double along)
     {
-        var x = five[2].X - (along * along);
-        Span<double> s =
-        [
-            -Math.Sqrt(five[0].X - x), -Math.Sqrt(five[1].X - x), along, Math.Sqrt(five[3].X - x), Math.Sqrt(five[4].X - x),
-        ];
+        Span<double> s = stackalloc double[5];
+        Places(five, along, s);
         var sum = -five[2].Y;
         for (var i = 0; i < 5; i++)
         {

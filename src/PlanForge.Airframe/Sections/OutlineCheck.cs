@@ -12,6 +12,13 @@ internal static class OutlineCheck
     // In chords: tables of closed sections print the last digits of both surfaces so that they touch.
     private const double Touching = 1e-7;
 
+    // In chords: half a chord is a round bar. A point farther off has lost its decimal point.
+    private const double GreatestHeight = 0.6;
+
+    // dy over d(sqrt(x)) between neighbours: 1 at the nose of a round bar, 2 where a trailing edge is cut off at 45 degrees. A
+    // curve through a steeper step rings; less would refuse rounded trailing edges.
+    private const double GreatestStep = 8;
+
     /// <summary>Adds an error for each fault.</summary>
     /// <param name="rows">The rows of the file.</param>
     /// <param name="outline">The same points in chords, from the lower trailing edge by way of the nose to the upper.</param>
@@ -23,10 +30,39 @@ internal static class OutlineCheck
         CheckCount(rows, "lower", 0, foremost, findings);
         CheckCount(rows, "upper", foremost, outline.Length - 1, findings);
         CheckDirection(rows, outline, foremost, findings);
+        CheckHeight(rows, outline, findings);
         if (findings.Count == count)
         {
+            CheckSteps(rows, outline, foremost, findings);
             CheckCrossing(rows, outline, foremost, findings);
         }
+    }
+
+    /// <summary>Index of the foremost point; of two that share their x, the lower.</summary>
+    public static int Foremost(ReadOnlySpan<Point2> outline)
+    {
+        var foremost = 0;
+        for (var i = 1; i < outline.Length; i++)
+        {
+            foremost = outline[i].X < outline[foremost].X ? i : foremost;
+        }
+
+        return foremost;
+    }
+
+    /// <summary>Whether so many points on either side of the foremost one lie farther aft one after the other.</summary>
+    public static bool RunsAft(ReadOnlySpan<Point2> outline, int foremost, int count)
+    {
+        for (var i = 0; i < count; i++)
+        {
+            if (outline[foremost - i - 1].X <= outline[foremost - i].X
+                || (outline[foremost + i + 1].X <= outline[foremost + i].X && i > 0))
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     private static void CheckCount(List<ListedPoint> rows, string side, int first, int last, List<Diagnostic> findings)
@@ -49,7 +85,8 @@ internal static class OutlineCheck
                 continue;
             }
 
-            if (outline[i].X != outline[foremost].X)
+            var isForemost = outline[i].X == outline[foremost].X && outline[i + towards].X == outline[foremost].X;
+            if (!isForemost)
             {
                 findings.Add(Diagnostic.Error(rows[i].At, FormattableString.Invariant(
                     $"the {(i < foremost ? "lower" : "upper")} surface turns back here: x is not aft of the point before it, ({rows[i + towards].Point.X:0.######}, {rows[i + towards].Point.Y:0.######})")));
@@ -58,6 +95,34 @@ internal static class OutlineCheck
             {
                 findings.Add(Diagnostic.Error(
                     rows[i].At, "the nose is blunt: more than two points share the foremost x; leave out those between the outer two"));
+            }
+        }
+    }
+
+    private static void CheckHeight(List<ListedPoint> rows, Point2[] outline, List<Diagnostic> findings)
+    {
+        for (var i = 0; i < outline.Length; i++)
+        {
+            if (Math.Abs(outline[i].Y) > GreatestHeight)
+            {
+                findings.Add(Diagnostic.Error(rows[i].At, FormattableString.Invariant(
+                    $"this point lies {Math.Abs(outline[i].Y):0.##} chords off the chord line: is its decimal point in place?")));
+            }
+        }
+    }
+
+    // The steps beside the foremost point are left out: how far its own nose lies ahead of it is not known yet.
+    private static void CheckSteps(List<ListedPoint> rows, Point2[] outline, int foremost, List<Diagnostic> findings)
+    {
+        double Root(int i) => Math.Sqrt(outline[i].X - outline[foremost].X);
+        for (var i = 0; i < outline.Length; i++)
+        {
+            var before = i + Math.Sign(foremost - i);
+            var step = outline[i] - outline[before];
+            if (before != foremost && i != foremost && Math.Abs(step.Y) > GreatestStep * (Root(i) - Root(before)))
+            {
+                findings.Add(Diagnostic.Error(rows[i].At, FormattableString.Invariant(
+                    $"the {(i < foremost ? "lower" : "upper")} surface jumps here: y changes by {Math.Abs(step.Y):0.####} chords over {step.X:0.######} of x from the point before it")));
             }
         }
     }

@@ -1,3 +1,5 @@
+using PlanForge.Geometry;
+
 namespace PlanForge.Airframe.Sections;
 
 /// <summary>
@@ -37,17 +39,32 @@ internal sealed class OutlineCurve
     /// <summary>Values of s, ascending, where the curvature or the direction jumps; ends and nose are not among them.</summary>
     public IReadOnlyList<double> Breaks { get; }
 
-    /// <summary>y and dy/ds at s between the ends.</summary>
+    /// <summary>y and dy/ds at s between the ends; at a knot those of the piece aft of it, where 0 is of the upper surface and −0 of the lower.</summary>
     public (double Y, double Slope) At(double s)
     {
+        var isLower = double.IsNegative(s);
         int low = 0, high = _pieces.Length;
         while (high - low > 1)
         {
             var middle = (low + high) >>> 1;
-            (low, high) = s >= _knots[middle] ? (middle, high) : (low, middle);
+            var isBehind = isLower ? s > _knots[middle] : s >= _knots[middle];
+            (low, high) = isBehind ? (middle, high) : (low, middle);
         }
 
         return _pieces[low].At(s - _knots[low]);
+    }
+
+    /// <summary>Points of the curve at even steps of s from end to end.</summary>
+    public Point2[] Sampled(int intervals)
+    {
+        var points = new Point2[intervals + 1];
+        for (var i = 0; i <= intervals; i++)
+        {
+            var s = LowerEnd + ((UpperEnd - LowerEnd) * i / intervals);
+            points[i] = new(NoseX + (s * s), At(s).Y);
+        }
+
+        return points;
     }
 }
 

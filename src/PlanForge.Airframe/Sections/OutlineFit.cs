@@ -3,8 +3,8 @@ using PlanForge.Geometry;
 namespace PlanForge.Airframe.Sections;
 
 /// <summary>
-/// Fits the curve through the listed points of an outline. It passes through every one with continuous curvature, except at the
-/// ends of straight runs, where only its direction is continuous: a straight run stays straight.
+/// Fits the curve through the listed points of an outline. It passes through every one with continuous curvature, except beside
+/// the ends of straight runs, where only its direction is continuous: a straight run stays straight.
 /// </summary>
 internal sealed class OutlineFit
 {
@@ -12,6 +12,7 @@ internal sealed class OutlineFit
     private readonly double[] _heights;
     private readonly double[] _slopes;
     private readonly Cubic[] _pieces;
+    private readonly SortedSet<int> _breaks = [];
 
     private OutlineFit(ReadOnlySpan<Point2> outline, int foremost, NoseFit nose)
     {
@@ -40,52 +41,71 @@ internal sealed class OutlineFit
         var nose = sharp ? NoseFit.AtListedPoint(outline[foremost]) : NoseFit.Of(outline, foremost);
         var fit = new OutlineFit(outline, foremost, nose);
         fit.FitAround(runs);
-        return new(nose.X, fit._knots, fit._pieces, fit.BreaksAt(runs));
+        return new(nose.X, fit._knots, fit._pieces, fit.BreakPlaces());
     }
 
     // Before, between and behind the runs lie curved stretches, tangent to the runs they touch; none where two runs meet.
     private void FitAround(List<StraightRun> runs)
     {
         var at = 0;
-        double? leaving = null;
+        StraightRun? before = null;
         foreach (var run in runs)
         {
-            double start = 2 * _knots[run.First] * run.Slope, end = 2 * _knots[run.Last] * run.Slope;
-            FitStretch(at, run.First, leaving, TangentTo(start, run.First));
-            FitStretch(run.First, run.Last, start, end);
-            leaving = TangentTo(end, run.Last);
-            at = run.Last;
+            FitStretch(at, run.First, before, run);
+            FitPieces(run.First, run.Last, run.SlopeAt(_knots[run.First]), run.SlopeAt(_knots[run.Last]));
+            (at, before) = (run.Last, run);
         }
 
-        FitStretch(at, _knots.Length - 1, leaving, null);
+        FitStretch(at, _knots.Length - 1, before, null);
     }
 
-    // dy/ds is 0 wherever a straight line meets a sharp nose, which says nothing about the other surface.
-    private double? TangentTo(double slope, int knot) => _knots[knot] == 0 ? null : slope;
-
-    private void FitStretch(int first, int last, double? start, double? end)
+    private void FitStretch(int first, int last, StraightRun? before, StraightRun? behind)
     {
+        _breaks.Add(first);
+        _breaks.Add(last);
         if (first == last)
         {
             return;
         }
 
+        double? start = Tangent(before, first), end = Tangent(behind, last);
         Solve(first, last, start, end);
-        var tamedStart = start is null && first == 0 ? Tail.Tamed(_knots, _heights, _slopes, 0, 1, last) : null;
-        var tamedEnd = end is null && last == _pieces.Length ? Tail.Tamed(_knots, _heights, _slopes, last, -1, last - first) : null;
-        if (tamedStart is not null || tamedEnd is not null)
+        start ??= first == 0 ? Tail.Tamed(_knots, _heights, _slopes, 0, 1, last) : null;
+        end ??= last == _pieces.Length ? Tail.Tamed(_knots, _heights, _slopes, last, -1, last - first) : null;
+        var (from, to) = (first, last);
+        if (to - from > 1 && LandingSlope(before, first, 1) is { } leaving)
         {
-            Solve(first, last, start ?? tamedStart, end ?? tamedEnd);
+            FitPieces(first, first + 1, start, leaving);
+            (from, start) = (first + 1, leaving);
+            _breaks.Add(from);
         }
 
+        if (to - from > 1 && LandingSlope(behind, last, -1) is { } landing)
+        {
+            FitPieces(last - 1, last, landing, end);
+            (to, end) = (last - 1, landing);
+            _breaks.Add(to);
+        }
+
+        FitPieces(from, to, start, end);
+    }
+
+    // dy/ds is 0 wherever a straight line meets a sharp nose, which says nothing about the other surface.
+    private double? Tangent(StraightRun? run, int knot) => _knots[knot] == 0 ? null : run?.SlopeAt(_knots[knot]);
+
+    private double? LandingSlope(StraightRun? run, int knot, int outwards) =>
+        run is { } straight && _knots[knot] != 0 ? Landing.Tamed(_knots, _heights, _slopes, straight, knot, outwards) : null;
+
+    // The slope at a joint of two stretches differs by side only at a corner: pieces are made before the next are solved.
+    private void FitPieces(int first, int last, double? start, double? end)
+    {
+        Solve(first, last, start, end);
         for (var i = first; i < last; i++)
         {
             _pieces[i] = Cubic.Between(_knots[i + 1] - _knots[i], _heights[i], _slopes[i], _heights[i + 1], _slopes[i + 1]);
         }
     }
 
-    // The slope at a joint of two stretches differs by side only at a corner; the pieces of a stretch are made before the next
-    // one is solved.
     private void Solve(int first, int last, double? start, double? end)
     {
         var count = last - first + 1;
@@ -93,21 +113,7 @@ internal sealed class OutlineFit
             _knots.AsSpan(first, count), _heights.AsSpan(first, count), start, end, _slopes.AsSpan(first, count));
     }
 
-    private List<double> BreaksAt(List<StraightRun> runs)
-    {
-        var breaks = new List<double>();
-        foreach (var run in runs)
-        {
-            foreach (var knot in (ReadOnlySpan<int>)[run.First, run.Last])
-            {
-                var s = _knots[knot];
-                if (knot > 0 && knot < _pieces.Length && s != 0 && (breaks.Count == 0 || breaks[^1] < s))
-                {
-                    breaks.Add(s);
-                }
-            }
-        }
-
-        return breaks;
-    }
+    // The ends of the outline are no breaks of it, and the nose is the end of both surfaces.
+    private double[] BreakPlaces() =>
+        [.. _breaks.Where(knot => knot > 0 && knot < _pieces.Length && _knots[knot] != 0).Select(knot => _knots[knot])];
 }

@@ -19,6 +19,12 @@ internal readonly record struct SectionAxes
     // Files without a listed leading edge pass 0.0002 to 0.001 beside it; at 0.002 the axes would be 0.1 degree out.
     private const double Tolerance = 0.002;
 
+    // Points on either side of the foremost one that a curve round the nose needs.
+    private const int NeighbourCount = 3;
+
+    // Places on that curve: fine enough for the tolerance, however sparse the points.
+    private const int CurveSampleCount = 200;
+
     private readonly Point2 _leadingEdge;
     private readonly Vector2 _chord;
 
@@ -38,7 +44,7 @@ internal readonly record struct SectionAxes
     {
         var trailingEdge = outline[0].Point.Towards(outline[^1].Point, 0.5);
         var chord = trailingEdge.X;
-        if (chord > 0 && Math.Abs(trailingEdge.Y) <= Tolerance * chord && DistanceFromOrigin(outline) <= Tolerance * chord)
+        if (chord > 0 && Math.Abs(trailingEdge.Y) <= Tolerance * chord && PassesOrigin(outline, chord))
         {
             return new(default, new(chord, 0), null);
         }
@@ -64,15 +70,31 @@ internal readonly record struct SectionAxes
             : new(from.Dot(_chord) / _chord.LengthSquared, _chord.Cross(from) / _chord.LengthSquared);
     }
 
-    private static double DistanceFromOrigin(List<ListedPoint> outline)
+    // Where the points are sparse their polygon cuts the nose short: then the curve through the foremost of them tells.
+    private static bool PassesOrigin(List<ListedPoint> outline, double chord)
+    {
+        Point2[] points = [.. outline.Select(row => new Point2(row.Point.X / chord, row.Point.Y / chord))];
+        var foremost = OutlineCheck.Foremost(points);
+        if (DistanceFromOrigin(points) <= Tolerance)
+        {
+            return true;
+        }
+
+        var near = Math.Max(foremost - NeighbourCount, 0)..Math.Min(foremost + NeighbourCount + 1, points.Length);
+        return near.End.Value - near.Start.Value == (2 * NeighbourCount) + 1
+            && OutlineCheck.RunsAft(points, foremost, NeighbourCount)
+            && DistanceFromOrigin(OutlineFit.Through(points.AsSpan(near), NeighbourCount).Sampled(CurveSampleCount)) <= Tolerance;
+    }
+
+    private static double DistanceFromOrigin(Point2[] polygon)
     {
         var least = double.PositiveInfinity;
-        for (var i = 1; i < outline.Count; i++)
+        for (var i = 1; i < polygon.Length; i++)
         {
-            var from = outline[i - 1].Point;
-            var along = outline[i].Point - from;
+            var from = polygon[i - 1];
+            var along = polygon[i] - from;
             var fraction = Math.Clamp((Point2.Origin - from).Dot(along) / along.LengthSquared, 0, 1);
-            least = Math.Min(least, from.Towards(outline[i].Point, fraction).DistanceTo(Point2.Origin));
+            least = Math.Min(least, from.Towards(polygon[i], fraction).DistanceTo(Point2.Origin));
         }
 
         return least;

@@ -72,7 +72,7 @@ public static class SectionFile
         }
 
         Point2[] outline = [.. rows.Select(row => axes.InChords(row.Point))];
-        var foremost = Foremost(outline);
+        var foremost = OutlineCheck.Foremost(outline);
         OutlineCheck.Check(rows, outline, foremost, findings);
         if (findings.Count > 0)
         {
@@ -86,16 +86,5 @@ public static class SectionFile
 
         var name = scan.Title.Length > 0 ? scan.Title : SectionTitle.Of(Path.GetFileNameWithoutExtension(fileName));
         return PointSection.Through(name, outline, foremost);
-    }
-
-    private static int Foremost(Point2[] outline)
-    {
-        var foremost = 0;
-        for (var i = 1; i < outline.Length; i++)
-        {
-            foremost = outline[i].X < outline[foremost].X ? i : foremost;
-        }
-
-        return foremost;
     }
 }

@@ -17,6 +17,9 @@ internal readonly record struct StraightRun(int First, int Last, double Slope)
     private const double LeastSpanOfFour = 0.15;
     private const double LeastSpanOfThree = 0.3;
 
+    /// <summary>dy/ds of its line where x = s² + constant.</summary>
+    public double SlopeAt(double s) => 2 * s * Slope;
+
     /// <summary>The straight runs among the points from <paramref name="first"/> to <paramref name="last"/>, where x only grows or only falls.</summary>
     public static List<StraightRun> Find(ReadOnlySpan<Point2> outline, int first, int last)
     {
@@ -50,7 +53,9 @@ internal readonly record struct StraightRun(int First, int Last, double Slope)
         {
             double dx = outline[i].X - outline[first].X, dy = outline[i].Y - outline[first].Y;
             var slope = dy / dx;
-            if (slope < low || slope > high)
+
+            // The two foremost points may lie one above the other.
+            if (dx == 0 || slope < low || slope > high)
             {
                 break;
             }

@@ -20,6 +20,9 @@ internal static class UndersideFinder
     // Each step squares the error of the line's direction: three are needed.
     private const int GreatestStepCount = 10;
 
+    // dy/dw against the line that is more than the rounding of a flat and less than any curve shows over one sample.
+    private const double LeastRise = 1e-10;
+
     // In w: a tangent point this far off stands off the line by its square.
     private const double Tolerance = 1e-13;
 
@@ -121,26 +124,19 @@ internal static class UndersideFinder
         return greatest;
     }
 
-    // Where the surface near a sample is lowest as seen along the line; the place as it is when nothing near it is lower, as
-    // at the ends of a flat or at the trailing edge.
+    // Where the surface near a sample is lowest as seen along the line; the place as it is when the surface does not fall on one
+    // side of it and rise on the other, as at the ends of a flat or at the trailing edge.
     private static double Touching(Section section, double[] places, int sample, double place, double slope)
     {
         double low = places[Math.Max(sample - 1, 0)], high = places[Math.Min(sample + 1, places.Length - 1)];
-        var lowest = RootFinder.Bracketed(
-            w =>
-            {
-                var point = section.Lower(w);
-                return point.Dy - (slope * point.Dx);
-            },
-            low,
-            high,
-            Tolerance);
-        if (lowest is not { } found)
+        double Rise(double w)
         {
-            return place;
+            var point = section.Lower(w);
+            return point.Dy - (slope * point.Dx);
         }
 
-        Point2 at = PointAt(section, place), candidate = PointAt(section, found);
-        return candidate.Y - at.Y - (slope * (candidate.X - at.X)) < 0 ? found : place;
+        return Rise(low) < -LeastRise && Rise(high) > LeastRise
+            ? RootFinder.Bracketed(Rise, low, high, Tolerance) ?? place
+            : place;
     }
 }
