@@ -7,7 +7,9 @@ public static class Spelling
     // miss two slips in a long key.
     private const int LettersPerSlip = 3;
 
-    /// <summary>The known word nearest to the written one, or null when none is near. Case does not count; the first of equals wins.</summary>
+    /// <summary>
+    /// The known word nearest to the written one, or null when none is near. Case does not count; the first of equals wins.
+    /// </summary>
     public static string? Near(string written, IEnumerable<string> known)
     {
         string? best = null;

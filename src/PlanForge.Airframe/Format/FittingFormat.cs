@@ -27,9 +27,11 @@ internal static class FittingFormat
     public static readonly Key<QuantityFormat> SaddleTo = new("to", QuantityFormat.AnyLength,
         "Station where the saddle ends.", Otherwise("at the trailing edge"));
 
-    public static readonly MappingFormat Saddle = new("saddle", "the saddle", SeatTape, Sanding, SaddleDepth, Abrasive, FormHeight, SaddleFrom, SaddleTo);
+    public static readonly MappingFormat Saddle = new("saddle", "the saddle",
+        SeatTape, Sanding, SaddleDepth, Abrasive, FormHeight, SaddleFrom, SaddleTo);
 
-    public static readonly Key<QuantityFormat> DowelDiameter = new("diameter", QuantityFormat.PositiveLength, "Measured diameter.", Required);
+    public static readonly Key<QuantityFormat> DowelDiameter = new("diameter", QuantityFormat.PositiveLength,
+        "Measured diameter.", Required);
 
     public static readonly Key<QuantityFormat> Spacing = new("spacing", QuantityFormat.LengthFromZero,
         "Distance between the two axes; 0 for a single one on the centre line.", DefaultsTo("0"));
@@ -56,7 +58,8 @@ internal static class FittingFormat
 
     public static readonly Key<TextFormat> PlateMaterial = new("material", TextFormat.Line, "What it is cut from.");
 
-    public static readonly Key<QuantityFormat> PlateThickness = new("thickness", QuantityFormat.PositiveLength, "Measured thickness.", Required);
+    public static readonly Key<QuantityFormat> PlateThickness = new("thickness", QuantityFormat.PositiveLength,
+        "Measured thickness.", Required);
 
     public static readonly Key<QuantityFormat> PlateLength = new("length", QuantityFormat.PositiveLength,
         "Size fore and aft, centred on the bolts.", DefaultsTo("40 mm"));
@@ -64,7 +67,8 @@ internal static class FittingFormat
     public static readonly Key<QuantityFormat> Gap = new("gap", QuantityFormat.LengthFromZero,
         "Clear distance between the wing's surface at the bolts and the near face of the plate.", DefaultsTo("0"));
 
-    public static readonly Key<MappingFormat> Plate = new("plate", new("plate", "the plate", PlateMaterial, PlateThickness, PlateLength, Gap),
+    public static readonly Key<MappingFormat> Plate = new("plate",
+        new("plate", "the plate", PlateMaterial, PlateThickness, PlateLength, Gap),
         "The plate across the body that takes the thread.", Required);
 
     public static readonly Key<MappingFormat> Bolts = new("bolts",
@@ -82,13 +86,15 @@ internal static class FittingFormat
     public static readonly Key<QuantityFormat> ShimStep = new("step", QuantityFormat.Angle(Interval.PositiveUpTo(10)),
         "Step between shims.", DefaultsTo("0.5 deg"));
 
-    public static readonly Key<QuantityFormat> ShimWidth = new("width", QuantityFormat.PositiveLength, "Width of a strip.", DefaultsTo("12 mm"));
+    public static readonly Key<QuantityFormat> ShimWidth = new("width", QuantityFormat.PositiveLength,
+        "Width of a strip.", DefaultsTo("12 mm"));
 
     public static readonly MappingFormat Shims = new("shims", "the shims", ShimsFrom, ShimsTo, ShimStep, ShimWidth);
 
     private static readonly QuantityFormat ThrustAngle = QuantityFormat.Angle(Interval.Between(-45, 45));
 
-    public static readonly Key<QuantityFormat> Down = new("down", ThrustAngle, "Down-thrust, nose of the shaft down positive.", DefaultsTo("0"));
+    public static readonly Key<QuantityFormat> Down = new("down", ThrustAngle,
+        "Down-thrust, nose of the shaft down positive.", DefaultsTo("0"));
 
     public static readonly Key<QuantityFormat> Right = new("right", ThrustAngle, "Side-thrust, to starboard positive.", DefaultsTo("0"));
 
@@ -97,7 +103,8 @@ internal static class FittingFormat
     public static readonly Key<QuantityFormat> OutboardOfSide = new("outboard_of_side", QuantityFormat.LengthFromZero,
         "How far outside the body sides the pins stand.", DefaultsTo("10 mm"));
 
-    public static readonly Key<MappingFormat> Pins = new("pins", new("pins", "the pins", OutboardOfSide), "Points to measure from.", AssumedEmpty);
+    public static readonly Key<MappingFormat> Pins = new("pins", new("pins", "the pins", OutboardOfSide),
+        "Points to measure from.", AssumedEmpty);
 
     public static readonly Key<QuantityFormat> Clearance = new("clearance", QuantityFormat.LengthFromZero,
         "Height of the body's lowest point above the board.", DefaultsTo("50 mm"));

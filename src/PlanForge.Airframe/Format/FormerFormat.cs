@@ -6,24 +6,30 @@ namespace PlanForge.Airframe.Format;
 /// <summary>The keys of a former.</summary>
 internal static class FormerFormat
 {
-    public static readonly Key<TextFormat> Name = new("name", TextFormat.Name, "Its name, no other former's; its files are called after it.", Required);
+    public static readonly Key<TextFormat> Name = new("name", TextFormat.Name,
+        "Its name, no other former's; its files are called after it.", Required);
 
     public static readonly Key<QuantityFormat> Station = new("station", QuantityFormat.AnyLength, "Station of its front face.", Required);
 
-    public static readonly Key<QuantityFormat> Thickness = new("thickness", QuantityFormat.PositiveLength, "Measured thickness of the sheet.", Required);
+    public static readonly Key<QuantityFormat> Thickness = new("thickness", QuantityFormat.PositiveLength,
+        "Measured thickness of the sheet.", Required);
 
     public static readonly Key<TextFormat> Material = new("material", TextFormat.Line, "What it is cut from.");
 
-    public static readonly Key<WordFormat> Grain = new("grain", new("across", "upright"), "Direction of the wood's grain.", DefaultsTo("across"));
+    public static readonly Key<WordFormat> Grain = new("grain", new("across", "upright"),
+        "Direction of the wood's grain.", DefaultsTo("across"));
 
     public static readonly Key<WordFormat> Role = new("role", new("former", "cross-former"),
         "A cross-former is the former that takes the wing dowels.", DefaultsTo("former"));
 
-    public static readonly Key<QuantityFormat> UpperAllowance = new("upper", QuantityFormat.LengthFromZero, "On the upper edge.", DefaultsTo("0"));
+    public static readonly Key<QuantityFormat> UpperAllowance = new("upper", QuantityFormat.LengthFromZero,
+        "On the upper edge.", DefaultsTo("0"));
 
-    public static readonly Key<QuantityFormat> LowerAllowance = new("lower", QuantityFormat.LengthFromZero, "On the lower edge.", DefaultsTo("0"));
+    public static readonly Key<QuantityFormat> LowerAllowance = new("lower", QuantityFormat.LengthFromZero,
+        "On the lower edge.", DefaultsTo("0"));
 
-    public static readonly Key<QuantityFormat> SideAllowance = new("side", QuantityFormat.LengthFromZero, "On both sides.", DefaultsTo("0"));
+    public static readonly Key<QuantityFormat> SideAllowance = new("side", QuantityFormat.LengthFromZero,
+        "On both sides.", DefaultsTo("0"));
 
     public static readonly Key<MappingFormat> Allowance = new("allowance",
         new("allowance", "an allowance", UpperAllowance, LowerAllowance, SideAllowance),
@@ -39,13 +45,15 @@ internal static class FormerFormat
     public static readonly Key<MappingFormat> Bevel = new("bevel", new("bevel", "a bevel", BevelEdge, BevelFace, BevelAngle),
         "An edge cut at an angle.");
 
-    public static readonly Key<QuantityFormat> Diameter = new("diameter", QuantityFormat.PositiveLength, "Diameter of a round opening.", Required);
+    public static readonly Key<QuantityFormat> Diameter = new("diameter", QuantityFormat.PositiveLength,
+        "Diameter of a round opening.", Required);
 
     public static readonly Key<QuantityFormat> Width = new("width", QuantityFormat.PositiveLength, "Size across.", Required);
 
     public static readonly Key<QuantityFormat> Depth = new("depth", QuantityFormat.PositiveLength, "Size up.", Required);
 
-    public static readonly Key<QuantityFormat> Height = new("height", QuantityFormat.AnyLength, "Height of its middle above the datum line.", Required);
+    public static readonly Key<QuantityFormat> Height = new("height", QuantityFormat.AnyLength,
+        "Height of its middle above the datum line.", Required);
 
     public static readonly Key<QuantityFormat> Across = new("across", QuantityFormat.AnyLength,
         "Distance of its middle from the centre line; off the centre line it is made on both sides.", DefaultsTo("0"));
@@ -73,7 +81,8 @@ internal static class FormerFormat
 
     public static readonly Key<ListFormat> Slots = new("slots", new(() => Slot), "Slots cut through it or into its edge.");
 
-    public static readonly Key<WordFormat> TabEdge = new("edge", new("side", "upper", "lower"), "The edge it stands on; side means both sides.", Required);
+    public static readonly Key<WordFormat> TabEdge = new("edge", new("side", "upper", "lower"),
+        "The edge it stands on; side means both sides.", Required);
 
     public static readonly Key<QuantityFormat> TabPosition = new("position", QuantityFormat.AnyLength,
         "Middle of the tab along the edge: height on a side, distance from the centre line on the others.", Required);

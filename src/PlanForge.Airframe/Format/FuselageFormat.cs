@@ -9,7 +9,8 @@ internal static class FuselageFormat
 
     public static readonly Key<QuantityFormat> SkinTop = new("top", QuantityFormat.LengthFromZero, "The top.", Otherwise("as the sides"));
 
-    public static readonly Key<QuantityFormat> SkinBottom = new("bottom", QuantityFormat.LengthFromZero, "The bottom.", Otherwise("as the sides"));
+    public static readonly Key<QuantityFormat> SkinBottom = new("bottom", QuantityFormat.LengthFromZero,
+        "The bottom.", Otherwise("as the sides"));
 
     public static readonly MappingFormat Skins = new("skins", "the skin", SkinSide, SkinTop, SkinBottom);
 
@@ -24,9 +25,11 @@ internal static class FuselageFormat
     public static readonly Key<QuantityFormat> Station = new("station", QuantityFormat.AnyLength,
         "Distance aft of the description's zero; more than the station before.", Required);
 
-    public static readonly Key<QuantityFormat> UpperHalfBreadth = new("upper", QuantityFormat.PositiveLength, "At the upper edge.", Required);
+    public static readonly Key<QuantityFormat> UpperHalfBreadth = new("upper", QuantityFormat.PositiveLength,
+        "At the upper edge.", Required);
 
-    public static readonly Key<QuantityFormat> LowerHalfBreadth = new("lower", QuantityFormat.PositiveLength, "At the lower edge.", Required);
+    public static readonly Key<QuantityFormat> LowerHalfBreadth = new("lower", QuantityFormat.PositiveLength,
+        "At the lower edge.", Required);
 
     public static readonly MappingFormat HalfBreadths = new("half-breadths", "a half-breadth", UpperHalfBreadth, LowerHalfBreadth);
 
@@ -45,9 +48,11 @@ internal static class FuselageFormat
     public static readonly Key<QuantityFormat> Rounded = new("rounded", QuantityFormat.LengthFromZero,
         "Radius of all corners, at most half the width and half the height.", Required);
 
-    public static readonly Key<QuantityFormat> UpperRadius = new("upper", QuantityFormat.LengthFromZero, "Radius of the upper corners.", Required);
+    public static readonly Key<QuantityFormat> UpperRadius = new("upper", QuantityFormat.LengthFromZero,
+        "Radius of the upper corners.", Required);
 
-    public static readonly Key<QuantityFormat> LowerRadius = new("lower", QuantityFormat.LengthFromZero, "Radius of the lower corners.", Required);
+    public static readonly Key<QuantityFormat> LowerRadius = new("lower", QuantityFormat.LengthFromZero,
+        "Radius of the lower corners.", Required);
 
     public static readonly MappingFormat RoundedShape = new("shape-rounded", "a shape", Rounded);
 

@@ -9,7 +9,8 @@ internal static class IncidenceFormat
     private static readonly QuantityFormat AnyIncidence = QuantityFormat.Angle(Interval.Between(-45, 45));
 
     public static readonly Key<WordFormat> Reference = new("reference", new("chord", "underside"),
-        "What the angle is measured on: the chord line, or the flat of the lower surface or the line that touches it.", DefaultsTo("chord"));
+        "What the angle is measured on: the chord line, or the flat of the lower surface or the line that touches it.",
+        DefaultsTo("chord"));
 
     public static readonly Key<QuantityFormat> Angle = new("angle", AnyIncidence, "Leading edge up positive.", Required);
 

@@ -6,7 +6,8 @@ namespace PlanForge.Airframe.Format;
 /// <summary>How an aerofoil section is written.</summary>
 internal static class SectionFormat
 {
-    public static readonly Key<TextFormat> Digits = new("naca", TextFormat.Line, "The four or five digits of an NACA section, in quotes.", Required);
+    public static readonly Key<TextFormat> Digits = new("naca", TextFormat.Line,
+        "The four or five digits of an NACA section, in quotes.", Required);
 
     public static readonly Key<WordFormat> TrailingEdge = new("trailing_edge", new("open", "closed"),
         "Whether the trailing edge keeps the gap of the published formula or is closed.", DefaultsTo("open"));

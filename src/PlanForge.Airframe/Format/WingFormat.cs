@@ -36,7 +36,8 @@ internal static class WingFormat
         "How far the leading edge of the outer end lies aft of that of the inner end.", DefaultsTo("0"));
 
     public static readonly Key<QuantityFormat> Twist = new("twist", QuantityFormat.Angle(Interval.Between(-45, 45)),
-        "Twist of the outer end against the root about the quarter chord, leading edge up positive: washout is negative.", Otherwise("the inner end's"));
+        "Twist of the outer end against the root about the quarter chord, leading edge up positive: washout is negative.",
+        Otherwise("the inner end's"));
 
     public static readonly Key<QuantityFormat> PanelLength = new("length", QuantityFormat.PositiveLength,
         "Length along the panel.", Required);
@@ -60,11 +61,13 @@ internal static class WingFormat
 
     public static readonly Key<QuantityFormat> Span = new("span", QuantityFormat.PositiveLength, "The whole span.", Required);
 
-    public static readonly Key<MappingFormat> TailplaneTip = new("tip", new("tailplane-tip", "the tailplane's tip", TipSection, TipChord, Sweep),
+    public static readonly Key<MappingFormat> TailplaneTip = new("tip",
+        new("tailplane-tip", "the tailplane's tip", TipSection, TipChord, Sweep),
         "The ends.", AssumedEmpty);
 
     public static readonly Key<QuantityFormat> SeatWidth = new("seat_width", QuantityFormat.PositiveLength,
         "Width of the seat the tailplane rests on.", DefaultsTo("20 mm"));
 
-    public static readonly MappingFormat Tailplane = new("tailplane", "the tailplane", LeadingEdge, Incidence, Span, Root, TailplaneTip, SeatWidth);
+    public static readonly MappingFormat Tailplane = new("tailplane", "the tailplane",
+        LeadingEdge, Incidence, Span, Root, TailplaneTip, SeatWidth);
 }

@@ -9,12 +9,14 @@ internal static class WorkshopFormat
 
     public static readonly Key<TextFormat> StockMaterial = new("material", TextFormat.Line, "What it is.", Required);
 
-    public static readonly Key<QuantityFormat> StockThickness = new("thickness", QuantityFormat.PositiveLength, "Measured thickness.", Required);
+    public static readonly Key<QuantityFormat> StockThickness = new("thickness", QuantityFormat.PositiveLength,
+        "Measured thickness.", Required);
 
     public static readonly Key<SizeFormat> StockSize = new("size", new(false),
         "Across x along the grain, such as 100 x 1000 mm.", Required);
 
-    public static readonly MappingFormat Stock = new("stock-sheet", "a sheet of stock", StockName, StockMaterial, StockThickness, StockSize);
+    public static readonly MappingFormat Stock = new("stock-sheet", "a sheet of stock",
+        StockName, StockMaterial, StockThickness, StockSize);
 
     public static readonly Key<WordFormat> Paper = new("paper", new("A4", "A3", "A2", "A1", "A0", "Letter", "Legal", "Tabloid"),
         "The paper.", DefaultsTo("A3"));

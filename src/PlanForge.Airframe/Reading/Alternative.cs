@@ -55,7 +55,8 @@ internal static class Alternative
         var union = new MappingFormat(choice.Id, choice.Noun, [.. choice.Mappings.SelectMany(m => m.Keys).DistinctBy(k => k.Name)]);
         if (UnknownKeys.Report(given, union, union.Keys, diagnostics).Count == 0 && !given.IsIncomplete)
         {
-            diagnostics.Error(given.At, $"{choice.Noun} needs {string.Join(", or ", choice.Mappings.Select(m => Quote.List(RequiredNames(m))))}");
+            var ways = choice.Mappings.Select(m => Quote.List(RequiredNames(m)));
+            diagnostics.Error(given.At, $"{choice.Noun} needs {string.Join(", or ", ways)}");
         }
 
         return (null, given);
@@ -115,5 +116,6 @@ internal static class Alternative
         return false;
     }
 
-    private static string[] RequiredNames(MappingFormat format) => [.. format.Keys.Where(k => k.Presence == Presence.Required).Select(k => k.Name)];
+    private static string[] RequiredNames(MappingFormat format) =>
+        [.. format.Keys.Where(k => k.Presence == Presence.Required).Select(k => k.Name)];
 }

@@ -20,8 +20,10 @@ internal sealed class SchemaWriter(Utf8JsonWriter json)
         json.WriteString("title", "PlanForge airframe description");
         WriteMappingBody(root);
         json.WriteStartObject("definitions");
-        WriteQuantity("length", Dimension.Length, "A length: a number in the description's units, a quantity such as 3 mm, 1/32 in, 2 1/4 in or 5' 6 1/2\", or an expression.");
-        WriteQuantity("angle", Dimension.Angle, "An angle: a number of degrees, a quantity such as 4.5 deg, 1° 30' or 0.05 rad, or an expression.");
+        WriteQuantity("length", Dimension.Length,
+            "A length: a number in the description's units, a quantity such as 3 mm, 1/32 in, 2 1/4 in or 5' 6 1/2\", or an expression.");
+        WriteQuantity("angle", Dimension.Angle,
+            "An angle: a number of degrees, a quantity such as 4.5 deg, 1° 30' or 0.05 rad, or an expression.");
         WriteQuantity("proportion", Dimension.Number, "A proportion such as 9 % or 0.09, or an expression.");
         WriteAnyQuantity();
         while (_pending.TryDequeue(out var format))

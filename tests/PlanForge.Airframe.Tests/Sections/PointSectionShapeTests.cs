@@ -23,8 +23,10 @@ public sealed class PointSectionShapeTests
     {
         var rows = TableFile.Text("clark-y.dat").Split('\n').Skip(3)
             .Select(line => line.Split(' ', StringSplitOptions.RemoveEmptyEntries)).Where(row => row.Length == 2)
-            .Select(row => ClarkYInChords(double.Parse(row[0]), double.Parse(row[1]))).ToArray();
+            .Select(row => ClarkYInChords(Number(row[0]), Number(row[1]))).ToArray();
         return (rows[..17], rows[17..]);
+
+        static double Number(string text) => double.Parse(text, System.Globalization.CultureInfo.InvariantCulture);
     }
 
     [Fact]
