@@ -1,5 +1,4 @@
 using System.Numerics;
-using System.Runtime.CompilerServices;
 
 namespace PlanForge.Output.Compression;
 
@@ -11,12 +10,13 @@ internal static class DeflateBlock
     private const int DistanceSymbols = 30;
     private const int LongestCode = 15;
     private const int LongestLengthCode = 7;
+    private const int SymbolBits = 5;
+    private const int SymbolMask = (1 << SymbolBits) - 1;
 
     // Code lengths are written in this order, so that the rare ones at the end can be left out.
     private static ReadOnlySpan<byte> LengthOrder => [16, 17, 18, 0, 8, 7, 9, 6, 10, 5, 11, 4, 12, 3, 13, 2, 14, 1, 15];
 
     /// <summary>Writes symbols as <see cref="Matcher.Next"/> gives them.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static void Write(BitText bits, ReadOnlySpan<uint> symbols, bool isLast)
     {
         var literals = new int[LengthSymbols];
@@ -95,7 +95,7 @@ internal static class DeflateBlock
         var frequencies = new int[LengthOrder.Length];
         foreach (var run in runs)
         {
-            frequencies[run.Symbol]++;
+            frequencies[run & SymbolMask]++;
         }
 
         var code = new HuffmanCode(frequencies, LongestLengthCode);
@@ -113,20 +113,24 @@ internal static class DeflateBlock
             bits.Append(code.Lengths[symbol], 3);
         }
 
-        foreach (var (symbol, extra, extraBits) in runs)
+        foreach (var run in runs)
         {
+            var symbol = run & SymbolMask;
             code.Append(bits, symbol);
-            bits.Append((uint)extra, extraBits);
+            bits.Append((uint)(run >> SymbolBits), ExtraBits(symbol));
         }
     }
 
-    /// <summary>Symbol 16 repeats the last length 3 to 6 times; 17 and 18 stand for 3 to 10 and 11 to 138 zeros.</summary>
-    private static List<(int Symbol, int Extra, int ExtraBits)> Runs(ReadOnlySpan<byte> lengths)
+    /// <summary>
+    /// Symbol 16 repeats the last length 3 to 6 times; 17 and 18 stand for 3 to 10 and 11 to 138 zeros. Each result is a symbol
+    /// with the number that follows it above.
+    /// </summary>
+    private static List<int> Runs(ReadOnlySpan<byte> lengths)
     {
-        var runs = new List<(int, int, int)>();
+        var runs = new List<int>(lengths.Length);
         for (var i = 0; i < lengths.Length;)
         {
-            var value = lengths[i];
+            int value = lengths[i];
             var end = i + 1;
             while (end < lengths.Length && lengths[end] == value)
             {
@@ -135,25 +139,35 @@ internal static class DeflateBlock
 
             if (value != 0)
             {
-                runs.Add((value, 0, 0));
+                runs.Add(value);
                 i++;
             }
 
             while (end - i >= 3)
             {
                 var count = Math.Min(end - i, value != 0 ? 6 : 138);
-                runs.Add(value != 0 ? (16, count - 3, 2) : count <= 10 ? (17, count - 3, 3) : (18, count - 11, 7));
+                runs.Add(value != 0 ? Run(16, count - 3) : count <= 10 ? Run(17, count - 3) : Run(18, count - 11));
                 i += count;
             }
 
             for (; i < end; i++)
             {
-                runs.Add((value, 0, 0));
+                runs.Add(value);
             }
         }
 
         return runs;
     }
+
+    private static int Run(int symbol, int extra) => (extra << SymbolBits) | symbol;
+
+    private static int ExtraBits(int symbol) => symbol switch
+    {
+        16 => 2,
+        17 => 3,
+        18 => 7,
+        _ => 0,
+    };
 
     private static int UsedCount(ReadOnlySpan<byte> lengths) => lengths.LastIndexOfAnyExcept((byte)0) + 1;
 }
