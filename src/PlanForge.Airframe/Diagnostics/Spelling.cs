@@ -1,13 +1,15 @@
 namespace PlanForge.Airframe.Diagnostics;
 
 /// <summary>Finds the word somebody probably meant.</summary>
-internal static class Spelling
+public static class Spelling
 {
     // One slip for every three letters, none but case below three: more would suggest unrelated words (M3 for M7), fewer would
     // miss two slips in a long key.
     private const int LettersPerSlip = 3;
 
-    /// <summary>The known word nearest to the written one, or null when none is near. Case does not count; the first of equals wins.</summary>
+    /// <summary>
+    /// The known word nearest to the written one, or null when none is near. Case does not count; the first of equals wins.
+    /// </summary>
     public static string? Near(string written, IEnumerable<string> known)
     {
         string? best = null;

@@ -50,7 +50,7 @@ internal sealed class Evaluator(string text, DisplayUnit units, IParameters para
         var name = Quote.Text(reference.Name);
         var near = Spelling.Near(reference.Name, parameters.Names);
         return Fail(reference, near is not null ? $"there is no parameter {name}; did you mean `{near}`?"
-            : UnitTable.FromWord(reference.Name) is not null ? $"{name} is a unit and needs a number before it, such as `3 {reference.Name}`"
+            : UnitTable.FromWord(reference.Name) is { } unit ? $"{name} is a unit and needs a number before it, such as `3 {unit.Symbol()}`"
             : FunctionTable.FromName(reference.Name) is not null ? $"the function {name} needs its values in parentheses"
             : parameters.Names.Count is > 0 and <= LongestList ? $"there is no parameter {name}, only {Quote.List(parameters.Names)}"
             : $"there is no parameter {name}");
@@ -164,7 +164,9 @@ internal sealed class Evaluator(string text, DisplayUnit units, IParameters para
             Powers.Number);
     }
 
-    /// <summary>Reports two dimensions where there must be one. A number without unit is blamed first: there a unit was forgotten.</summary>
+    /// <summary>
+    /// Reports two dimensions where there must be one. A number without unit is blamed first: there a unit was forgotten.
+    /// </summary>
     private bool AreAlike(Expression first, Powers firstPowers, Expression second, Powers secondPowers, string verb)
     {
         if (firstPowers == secondPowers)

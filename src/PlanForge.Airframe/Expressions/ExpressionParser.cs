@@ -183,7 +183,8 @@ internal sealed class ExpressionParser
 
         if (function.TakesSeveral() ? arguments.Count < 2 : arguments.Count != 1)
         {
-            Fail(start, _at - start, $"`{function.Name()}` takes {(function.TakesSeveral() ? "two values or more" : "one value")}, not {arguments.Count}");
+            var count = function.TakesSeveral() ? "two values or more" : "one value";
+            Fail(start, _at - start, $"`{function.Name()}` takes {count}, not {arguments.Count}");
             return null;
         }
 
@@ -221,7 +222,10 @@ internal sealed class ExpressionParser
                 _at++;
                 return true;
             case null:
-                Fail(opening, _text.Length - opening, "the parenthesis is not closed; within { } or [ ] a value with a comma must stand in quotes");
+                Fail(
+                    opening,
+                    _text.Length - opening,
+                    "the parenthesis is not closed; within { } or [ ] a value with a comma must stand in quotes");
                 return false;
             case { } extra:
                 FailAtExtra(extra);

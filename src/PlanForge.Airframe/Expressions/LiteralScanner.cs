@@ -32,7 +32,9 @@ internal sealed class LiteralScanner(string text, Func<string, bool> isParameter
 
         if (number.IsFraction && isAfterDivision && !number.IsMixed)
         {
-            return Fail(start, number.End, $"{Quote.Text(text[start..number.End])} right after a division can be read in two ways; put it in parentheses with its unit");
+            var fraction = Quote.Text(text[start..number.End]);
+            return Fail(
+                start, number.End, $"{fraction} right after a division can be read in two ways; put it in parentheses with its unit");
         }
 
         if (ScanUnit(number.End) is not { } unit)
@@ -90,7 +92,8 @@ internal sealed class LiteralScanner(string text, Func<string, bool> isParameter
         if (BeginsNumber(next))
         {
             var minutesEnd = End;
-            if (ScanSixtieths(next, '"', '″', "after minutes only seconds can follow, such as `1° 30' 15\"`", isInCall) is not { } seconds)
+            const string Otherwise = "after minutes only seconds can follow, such as `1° 30' 15\"`";
+            if (ScanSixtieths(next, '"', '″', Otherwise, isInCall) is not { } seconds)
             {
                 return null;
             }

@@ -1,4 +1,5 @@
 using PlanForge.Airframe.Quantities;
+using static PlanForge.Airframe.Format.Presence;
 
 namespace PlanForge.Airframe.Format;
 
@@ -6,41 +7,43 @@ namespace PlanForge.Airframe.Format;
 internal static class FittingFormat
 {
     public static readonly Key<QuantityFormat> SeatTape = new("seat_tape", QuantityFormat.LengthFromZero,
-        "Thickness of the tape between wing and saddle.") { Default = "0" };
+        "Thickness of the tape between wing and saddle.", DefaultsTo("0"));
 
     public static readonly Key<QuantityFormat> Sanding = new("sanding_allowance", QuantityFormat.LengthFromZero,
-        "How far a second line lies in the wing's side of the saddle line.") { Default = "0" };
+        "How far a second line lies in the wing's side of the saddle line.", DefaultsTo("0"));
 
     public static readonly Key<QuantityFormat> SaddleDepth = new("depth", QuantityFormat.PositiveLength,
-        "Depth of the template away from the saddle line.") { Default = "25 mm" };
+        "Depth of the template away from the saddle line.", DefaultsTo("25 mm"));
 
     public static readonly Key<QuantityFormat> Abrasive = new("abrasive", QuantityFormat.LengthFromZero,
-        "Thickness of the abrasive on the sanding form.") { Default = "0" };
+        "Thickness of the abrasive on the sanding form.", DefaultsTo("0"));
 
     public static readonly Key<QuantityFormat> FormHeight = new("form_height", QuantityFormat.PositiveLength,
-        "Height of the sanding form.") { Default = "40 mm" };
+        "Height of the sanding form.", DefaultsTo("40 mm"));
 
     public static readonly Key<QuantityFormat> SaddleFrom = new("from", QuantityFormat.AnyLength,
-        "Station where the saddle begins.") { Otherwise = "at the leading edge" };
+        "Station where the saddle begins.", Otherwise("at the leading edge"));
 
     public static readonly Key<QuantityFormat> SaddleTo = new("to", QuantityFormat.AnyLength,
-        "Station where the saddle ends.") { Otherwise = "at the trailing edge" };
+        "Station where the saddle ends.", Otherwise("at the trailing edge"));
 
-    public static readonly MappingFormat Saddle = new("saddle", "the saddle", SeatTape, Sanding, SaddleDepth, Abrasive, FormHeight, SaddleFrom, SaddleTo);
+    public static readonly MappingFormat Saddle = new("saddle", "the saddle",
+        SeatTape, Sanding, SaddleDepth, Abrasive, FormHeight, SaddleFrom, SaddleTo);
 
-    public static readonly Key<QuantityFormat> DowelDiameter = new("diameter", QuantityFormat.PositiveLength, "Measured diameter.") { IsRequired = true };
+    public static readonly Key<QuantityFormat> DowelDiameter = new("diameter", QuantityFormat.PositiveLength,
+        "Measured diameter.", Required);
 
     public static readonly Key<QuantityFormat> Spacing = new("spacing", QuantityFormat.LengthFromZero,
-        "Distance between the two axes; 0 for a single one on the centre line.") { Default = "0" };
+        "Distance between the two axes; 0 for a single one on the centre line.", DefaultsTo("0"));
 
     public static readonly Key<QuantityFormat> AboveChord = new("above_chord", QuantityFormat.AnyLength,
-        "Height of the axes above the root chord line.") { Default = "0" };
+        "Height of the axes above the root chord line.", DefaultsTo("0"));
 
     public static readonly Key<QuantityFormat> Protrusion = new("protrusion", QuantityFormat.PositiveLength,
-        "How far they stand out ahead of the leading edge of the root.") { IsRequired = true };
+        "How far they stand out ahead of the leading edge of the root.", Required);
 
     public static readonly Key<QuantityFormat> Fit = new("fit", QuantityFormat.LengthFromZero,
-        "How much wider than the dowel the hole is.") { Default = "0.1 mm" };
+        "How much wider than the dowel the hole is.", DefaultsTo("0.1 mm"));
 
     public static readonly Key<MappingFormat> Dowels = new("dowels",
         new("dowels", "the dowels", DowelDiameter, Spacing, AboveChord, Protrusion, Fit),
@@ -48,23 +51,25 @@ internal static class FittingFormat
 
     public static readonly Key<WordFormat> Thread = new("thread",
         new("M3", "M4", "M5", "M6", "M8", "4-40", "6-32", "8-32", "10-24", "10-32", "1/4-20"),
-        "Thread designation.") { IsRequired = true };
+        "Thread designation.", Required);
 
     public static readonly Key<QuantityFormat> AheadOfTrailingEdge = new("ahead_of_trailing_edge", QuantityFormat.PositiveLength,
-        "Distance of the axes from the root trailing edge along the chord.") { IsRequired = true };
+        "Distance of the axes from the root trailing edge along the chord.", Required);
 
     public static readonly Key<TextFormat> PlateMaterial = new("material", TextFormat.Line, "What it is cut from.");
 
-    public static readonly Key<QuantityFormat> PlateThickness = new("thickness", QuantityFormat.PositiveLength, "Measured thickness.") { IsRequired = true };
+    public static readonly Key<QuantityFormat> PlateThickness = new("thickness", QuantityFormat.PositiveLength,
+        "Measured thickness.", Required);
 
     public static readonly Key<QuantityFormat> PlateLength = new("length", QuantityFormat.PositiveLength,
-        "Size fore and aft, centred on the bolts.") { Default = "40 mm" };
+        "Size fore and aft, centred on the bolts.", DefaultsTo("40 mm"));
 
     public static readonly Key<QuantityFormat> Gap = new("gap", QuantityFormat.LengthFromZero,
-        "Clear distance between the wing's surface at the bolts and the near face of the plate.") { Default = "0" };
+        "Clear distance between the wing's surface at the bolts and the near face of the plate.", DefaultsTo("0"));
 
-    public static readonly Key<MappingFormat> Plate = new("plate", new("plate", "the plate", PlateMaterial, PlateThickness, PlateLength, Gap),
-        "The plate across the body that takes the thread.") { IsRequired = true };
+    public static readonly Key<MappingFormat> Plate = new("plate",
+        new("plate", "the plate", PlateMaterial, PlateThickness, PlateLength, Gap),
+        "The plate across the body that takes the thread.", Required);
 
     public static readonly Key<MappingFormat> Bolts = new("bolts",
         new("bolts", "the bolts", Thread, Spacing, AheadOfTrailingEdge, Plate),
@@ -74,32 +79,35 @@ internal static class FittingFormat
 
     private static readonly QuantityFormat ShimAngle = QuantityFormat.Angle(Interval.Between(-10, 10));
 
-    public static readonly Key<QuantityFormat> ShimsFrom = new("from", ShimAngle, "Least change of incidence.") { Default = "-1 deg" };
+    public static readonly Key<QuantityFormat> ShimsFrom = new("from", ShimAngle, "Least change of incidence.", DefaultsTo("-1 deg"));
 
-    public static readonly Key<QuantityFormat> ShimsTo = new("to", ShimAngle, "Greatest change of incidence.") { Default = "1 deg" };
+    public static readonly Key<QuantityFormat> ShimsTo = new("to", ShimAngle, "Greatest change of incidence.", DefaultsTo("1 deg"));
 
     public static readonly Key<QuantityFormat> ShimStep = new("step", QuantityFormat.Angle(Interval.PositiveUpTo(10)),
-        "Step between shims.") { Default = "0.5 deg" };
+        "Step between shims.", DefaultsTo("0.5 deg"));
 
-    public static readonly Key<QuantityFormat> ShimWidth = new("width", QuantityFormat.PositiveLength, "Width of a strip.") { Default = "12 mm" };
+    public static readonly Key<QuantityFormat> ShimWidth = new("width", QuantityFormat.PositiveLength,
+        "Width of a strip.", DefaultsTo("12 mm"));
 
     public static readonly MappingFormat Shims = new("shims", "the shims", ShimsFrom, ShimsTo, ShimStep, ShimWidth);
 
     private static readonly QuantityFormat ThrustAngle = QuantityFormat.Angle(Interval.Between(-45, 45));
 
-    public static readonly Key<QuantityFormat> Down = new("down", ThrustAngle, "Down-thrust, nose of the shaft down positive.") { Default = "0" };
+    public static readonly Key<QuantityFormat> Down = new("down", ThrustAngle,
+        "Down-thrust, nose of the shaft down positive.", DefaultsTo("0"));
 
-    public static readonly Key<QuantityFormat> Right = new("right", ThrustAngle, "Side-thrust, to starboard positive.") { Default = "0" };
+    public static readonly Key<QuantityFormat> Right = new("right", ThrustAngle, "Side-thrust, to starboard positive.", DefaultsTo("0"));
 
     public static readonly MappingFormat ThrustLine = new("thrust-line", "the thrust line", Down, Right);
 
     public static readonly Key<QuantityFormat> OutboardOfSide = new("outboard_of_side", QuantityFormat.LengthFromZero,
-        "How far outside the body sides the pins stand.") { Default = "10 mm" };
+        "How far outside the body sides the pins stand.", DefaultsTo("10 mm"));
 
-    public static readonly Key<MappingFormat> Pins = new("pins", new("pins", "the pins", OutboardOfSide), "Points to measure from.") { IsAssumed = true };
+    public static readonly Key<MappingFormat> Pins = new("pins", new("pins", "the pins", OutboardOfSide),
+        "Points to measure from.", AssumedEmpty);
 
     public static readonly Key<QuantityFormat> Clearance = new("clearance", QuantityFormat.LengthFromZero,
-        "Height of the body's lowest point above the board.") { Default = "50 mm" };
+        "Height of the body's lowest point above the board.", DefaultsTo("50 mm"));
 
     public static readonly MappingFormat Bench = new("bench", "the bench", Pins, Clearance);
 }

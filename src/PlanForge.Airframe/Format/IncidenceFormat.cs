@@ -1,4 +1,5 @@
 using PlanForge.Airframe.Quantities;
+using static PlanForge.Airframe.Format.Presence;
 
 namespace PlanForge.Airframe.Format;
 
@@ -8,17 +9,19 @@ internal static class IncidenceFormat
     private static readonly QuantityFormat AnyIncidence = QuantityFormat.Angle(Interval.Between(-45, 45));
 
     public static readonly Key<WordFormat> Reference = new("reference", new("chord", "underside"),
-        "What the angle is measured on: the chord line, or the flat of the lower surface or the line that touches it.") { Default = "chord" };
+        "What the angle is measured on: the chord line, or the flat of the lower surface or the line that touches it.",
+        DefaultsTo("chord"));
 
-    public static readonly Key<QuantityFormat> Angle = new("angle", AnyIncidence, "Leading edge up positive.") { IsRequired = true };
+    public static readonly Key<QuantityFormat> Angle = new("angle", AnyIncidence, "Leading edge up positive.", Required);
 
     public static readonly Key<QuantityFormat> Rise = new("rise", QuantityFormat.AnyLength,
-        "How much higher the front end is than the rear end.") { IsRequired = true };
+        "How much higher the front end is than the rear end.", Required);
 
-    public static readonly WordFormat OverChord = new("chord");
+    // The word comes before a parameter of that name; `(chord)` means the parameter.
+    private static readonly WordFormat OverChord = new("chord");
 
     public static readonly Key<ChoiceFormat> Over = new("over", new("rise-over", "a length", OverChord, QuantityFormat.PositiveLength),
-        "What the rise is over: the chord, along which it is then measured, or a length along the datum line.") { IsRequired = true };
+        "What the rise is over: the chord, along which it is then measured, or a length along the datum line.", Required);
 
     public static readonly MappingFormat ByAngle = new("incidence-angle", "an incidence", Angle, Reference);
 

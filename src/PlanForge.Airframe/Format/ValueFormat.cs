@@ -130,4 +130,21 @@ internal sealed class ChoiceFormat(string id, string noun, params ImmutableArray
     public string Noun => noun;
 
     public ImmutableArray<ValueFormat> Alternatives => alternatives;
+
+    /// <summary>Those of the alternatives that are mappings.</summary>
+    public ImmutableArray<MappingFormat> Mappings { get; } = MappingsAmong(alternatives);
+
+    private static ImmutableArray<MappingFormat> MappingsAmong(ImmutableArray<ValueFormat> alternatives)
+    {
+        var mappings = ImmutableArray.CreateBuilder<MappingFormat>(alternatives.Length);
+        foreach (var alternative in alternatives)
+        {
+            if (alternative is MappingFormat mapping)
+            {
+                mappings.Add(mapping);
+            }
+        }
+
+        return mappings.ToImmutable();
+    }
 }

@@ -87,7 +87,8 @@ public static class AirframeReader
 
     /// <summary>The unit of bare numbers; millimetres while the key is missing or wrong, which is reported with the other keys.</summary>
     private static DisplayUnit UnitsOf(YamlMapping root) =>
-        root.Find(AirframeFormat.Units.Name) is YamlScalar scalar && AirframeFormat.Units.Format.Words.IndexOf(scalar.Text) is >= 0 and var index
+        root.Find(AirframeFormat.Units.Name) is YamlScalar scalar
+            && AirframeFormat.Units.Format.Words.IndexOf(scalar.Text) is >= 0 and var index
             ? (DisplayUnit)index
             : DisplayUnit.Millimetre;
 }

@@ -34,30 +34,29 @@ internal static class Alternative
     /// </returns>
     public static (MappingFormat? Format, YamlMapping Given)? Find(YamlMapping given, ChoiceFormat choice, DiagnosticList diagnostics)
     {
-        var mappings = choice.Alternatives.OfType<MappingFormat>().ToArray();
-        if (mappings.Length == 0)
+        if (choice.Mappings.IsEmpty)
         {
             return null;
         }
 
-        foreach (var mapping in mappings)
+        foreach (var mapping in choice.Mappings)
         {
-            if (FirstDecidingKey(given, mapping, mappings) is { } decider)
+            if (FirstDecidingKey(given, mapping, choice) is { } decider)
             {
-                return (mapping, WithoutForeignKeys(given, mapping, mappings, decider, diagnostics));
+                return (mapping, WithoutForeignKeys(given, mapping, choice, decider, diagnostics));
             }
         }
 
-        if (mappings.Length == 1)
+        if (choice.Mappings is [var only])
         {
-            return (mappings[0], given);
+            return (only, given);
         }
 
-        var all = mappings.SelectMany(m => m.Keys).DistinctBy(k => k.Name).ToArray();
-        var union = new MappingFormat(choice.Id, choice.Noun, [.. all]);
+        var union = new MappingFormat(choice.Id, choice.Noun, [.. choice.Mappings.SelectMany(m => m.Keys).DistinctBy(k => k.Name)]);
         if (UnknownKeys.Report(given, union, union.Keys, diagnostics).Count == 0 && !given.IsIncomplete)
         {
-            diagnostics.Error(given.At, $"{choice.Noun} needs {string.Join(", or ", mappings.Select(m => Quote.List(RequiredNames(m))))}");
+            var ways = choice.Mappings.Select(m => Quote.List(RequiredNames(m)));
+            diagnostics.Error(given.At, $"{choice.Noun} needs {string.Join(", or ", ways)}");
         }
 
         return (null, given);
@@ -72,12 +71,12 @@ internal static class Alternative
     }
 
     private static YamlMapping WithoutForeignKeys(
-        YamlMapping given, MappingFormat chosen, MappingFormat[] mappings, string decider, DiagnosticList diagnostics)
+        YamlMapping given, MappingFormat chosen, ChoiceFormat choice, string decider, DiagnosticList diagnostics)
     {
         var own = new List<YamlEntry>(given.Entries.Count);
         foreach (var entry in given.Entries)
         {
-            if (chosen.Find(entry.Key.Text) is null && mappings.Any(m => m.Find(entry.Key.Text) is not null))
+            if (chosen.Find(entry.Key.Text) is null && IsKeyOfAnother(entry.Key.Text, chosen, choice))
             {
                 diagnostics.Error(entry.Key.At, $"{Quote.Text(entry.Key.Text)} does not go with `{decider}`");
             }
@@ -91,11 +90,11 @@ internal static class Alternative
     }
 
     /// <summary>The first required key, in the order of the format, that the mapping has and no other format knows.</summary>
-    private static string? FirstDecidingKey(YamlMapping given, MappingFormat format, MappingFormat[] all)
+    private static string? FirstDecidingKey(YamlMapping given, MappingFormat format, ChoiceFormat choice)
     {
         foreach (var key in format.Keys)
         {
-            if (key.IsRequired && given.Find(key.Name) is not null && all.All(m => m == format || m.Find(key.Name) is null))
+            if (key.Presence == Presence.Required && given.Find(key.Name) is not null && !IsKeyOfAnother(key.Name, format, choice))
             {
                 return key.Name;
             }
@@ -104,5 +103,19 @@ internal static class Alternative
         return null;
     }
 
-    private static string[] RequiredNames(MappingFormat format) => [.. format.Keys.Where(k => k.IsRequired).Select(k => k.Name)];
+    private static bool IsKeyOfAnother(string key, MappingFormat format, ChoiceFormat choice)
+    {
+        foreach (var other in choice.Mappings)
+        {
+            if (other != format && other.Find(key) is not null)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static string[] RequiredNames(MappingFormat format) =>
+        [.. format.Keys.Where(k => k.Presence == Presence.Required).Select(k => k.Name)];
 }

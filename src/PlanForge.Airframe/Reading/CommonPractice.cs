@@ -36,7 +36,8 @@ internal static class CommonPractice
         {
             findings.Warning(
                 incidence.At,
-                $"the incidence of {what} is {findings.Angle(incidence.Angle)}; over {findings.Angle(GreatestUsualIncidence)} either way is unusual");
+                $"the incidence of {what} is {findings.Angle(incidence.Angle)}; "
+                    + $"over {findings.Angle(GreatestUsualIncidence)} either way is unusual");
         }
     }
 
@@ -52,7 +53,9 @@ internal static class CommonPractice
         }
         else if (front < first || rear > last)
         {
-            findings.Warning(former.At, $"the former {name} from {findings.Length(front)} to {findings.Length(rear)} lies partly outside of {body}");
+            findings.Warning(
+                former.At,
+                $"the former {name} from {findings.Length(front)} to {findings.Length(rear)} lies partly outside of {body}");
         }
     }
 
@@ -62,7 +65,8 @@ internal static class CommonPractice
         {
             findings.Warning(
                 lightening.At,
-                $"the rim of the former {Quote.Text(former.Name)} is {findings.Length(lightening.Rim)}; under {findings.Length(LeastUsualRim)} it breaks easily");
+                $"the rim of the former {Quote.Text(former.Name)} is {findings.Length(lightening.Rim)}; "
+                    + $"under {findings.Length(LeastUsualRim)} it breaks easily");
         }
     }
 
@@ -76,13 +80,16 @@ internal static class CommonPractice
         var to = saddle.To ?? trailing;
         if (to - from > wing.Root.Chord)
         {
-            findings.Warning(saddle.At, $"the saddle is {findings.Length(to - from)} long; the root chord is {findings.Length(wing.Root.Chord)}");
+            findings.Warning(
+                saddle.At,
+                $"the saddle is {findings.Length(to - from)} long; the root chord is {findings.Length(wing.Root.Chord)}");
         }
         else if (from < leading || to > trailing)
         {
             findings.Warning(
                 saddle.At,
-                $"the saddle from {findings.Length(from)} to {findings.Length(to)} reaches beyond the root chord, from {findings.Length(leading)} to {findings.Length(trailing)}");
+                $"the saddle from {findings.Length(from)} to {findings.Length(to)} reaches beyond the root chord, "
+                    + $"from {findings.Length(leading)} to {findings.Length(trailing)}");
         }
     }
 }

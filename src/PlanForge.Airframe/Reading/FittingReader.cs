@@ -2,7 +2,9 @@ using F = PlanForge.Airframe.Format.FittingFormat;
 
 namespace PlanForge.Airframe.Reading;
 
-/// <summary>Makes saddles, dowels, bolts, shims, thrust line and bench from their values; null where there are none or they failed.</summary>
+/// <summary>
+/// Makes saddles, dowels, bolts, shims, thrust line and bench from their values; null where there are none or they failed.
+/// </summary>
 internal static class FittingReader
 {
     // Nobody makes more; a step mistyped by a power of ten would otherwise fill sheets.
@@ -76,7 +78,8 @@ internal static class FittingReader
         {
             findings.Error(
                 values.AtValue(F.ShimStep),
-                $"`step` is {findings.Angle(step)}; from {findings.Angle(from)} to {findings.Angle(to)} that makes over {GreatestShimCount} shims");
+                $"`step` is {findings.Angle(step)}; from {findings.Angle(from)} to {findings.Angle(to)} "
+                    + $"that makes over {GreatestShimCount} shims");
         }
 
         return new(from, to, step, values.Number(F.ShimWidth), values.At);

@@ -100,10 +100,9 @@ internal static class FuselageReader
                 radius = findings.AtMost(radius, height / 2, "`rounded`", "half the height", at);
                 return new(radius, radius, radius, radius);
             case MappingValues radii:
-                var upper = findings.AtMost(
-                    radii.Number(FuselageFormat.UpperRadius), upperHalf, "`upper`", "half the width", radii.AtValue(FuselageFormat.UpperRadius));
-                var lower = findings.AtMost(
-                    radii.Number(FuselageFormat.LowerRadius), lowerHalf, "`lower`", "half the width", radii.AtValue(FuselageFormat.LowerRadius));
+                var (upperAt, lowerAt) = (radii.AtValue(FuselageFormat.UpperRadius), radii.AtValue(FuselageFormat.LowerRadius));
+                var upper = findings.AtMost(radii.Number(FuselageFormat.UpperRadius), upperHalf, "`upper`", "half the width", upperAt);
+                var lower = findings.AtMost(radii.Number(FuselageFormat.LowerRadius), lowerHalf, "`lower`", "half the width", lowerAt);
                 findings.AtMost(upper + lower, height, "the sum of both radii", "the height", radii.At);
                 return new(upper, upper, lower, Math.Min(lower, height - upper));
             default:
@@ -130,7 +129,8 @@ internal static class FuselageReader
             {
                 findings.Error(
                     values.AtValue(FuselageFormat.SideHeight),
-                    $"`height` only goes with `place: side`; in the {values.WordText(FuselageFormat.Place)} the height follows from the body");
+                    $"`height` only goes with `place: side`; in the {values.WordText(FuselageFormat.Place)} "
+                        + "the height follows from the body");
             }
 
             var (across, up) = values.Size(FuselageFormat.LongeronSize);

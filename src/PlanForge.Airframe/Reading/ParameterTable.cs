@@ -107,7 +107,8 @@ internal sealed class ParameterTable : IParameters
             return false;
         }
 
-        if (UnitTable.FromWord(key.Text) is not null || FunctionTable.FromName(key.Text) is not null || key.Text == SizeReader.SeparatorWord)
+        if (UnitTable.FromWord(key.Text) is not null || FunctionTable.FromName(key.Text) is not null
+            || key.Text == SizeReader.SeparatorWord)
         {
             _diagnostics.Error(key.At, $"{name} cannot name a parameter; in values it means something else");
         }

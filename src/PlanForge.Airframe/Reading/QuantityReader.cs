@@ -78,7 +78,8 @@ internal sealed class QuantityReader(DisplayUnit units, DiagnosticList diagnosti
 
         if (result.Powers == Powers.Length && Math.Abs(result.Value) > GreatestLength)
         {
-            diagnostics.Error(scalar.At, $"{Quote.Text(scalar.Text)} is {Text(result.Value, Dimension.Length)}; no length may be over {Text(GreatestLength, Dimension.Length)}");
+            var (length, greatest) = (Text(result.Value, Dimension.Length), Text(GreatestLength, Dimension.Length));
+            diagnostics.Error(scalar.At, $"{Quote.Text(scalar.Text)} is {length}; no length may be over {greatest}");
             return null;
         }
 

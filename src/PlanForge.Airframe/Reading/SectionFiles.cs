@@ -12,7 +12,7 @@ internal sealed class SectionFiles(string description, Func<string, string?> rea
     private readonly Dictionary<string, Section?> _sections = new(StringComparer.Ordinal);
     private readonly HashSet<string> _missing = new(StringComparer.Ordinal);
 
-    /// <summary>The section of a file; null when it is missing or wrong, which is reported in the one case here, in the other in the file.</summary>
+    /// <summary>The section of a file; null when it is missing or wrong, reported here the one, in the file the other.</summary>
     public Section? Find(string path, SourcePosition at)
     {
         if (_sections.TryGetValue(path, out var known))

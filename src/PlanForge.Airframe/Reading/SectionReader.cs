@@ -17,12 +17,15 @@ internal sealed class SectionReader(SectionFiles files, DiagnosticList diagnosti
     public Section? Read(ReadValue? value) => value switch
     {
         TextValue text => OfName(text),
-        MappingValues mapping when mapping.Format == SectionFormat.ByDigits => Scaled(
-            OfDigits(mapping.Text(SectionFormat.Digits), (TrailingEdge)mapping.Word(SectionFormat.TrailingEdge), mapping.AtValue(SectionFormat.Digits)),
-            mapping),
-        MappingValues mapping when mapping.Format == SectionFormat.ByFile => Scaled(
-            OfFile(mapping.Text(SectionFormat.File), mapping.AtValue(SectionFormat.File)), mapping),
-        MappingValues mapping => Blended(mapping),
+        MappingValues digits when digits.Format == SectionFormat.ByDigits => Scaled(
+            OfDigits(
+                digits.Text(SectionFormat.Digits),
+                (TrailingEdge)digits.Word(SectionFormat.TrailingEdge),
+                digits.AtValue(SectionFormat.Digits)),
+            digits),
+        MappingValues file when file.Format == SectionFormat.ByFile => Scaled(
+            OfFile(file.Text(SectionFormat.File), file.AtValue(SectionFormat.File)), file),
+        MappingValues blend => Blended(blend),
         _ => null,
     };
 
@@ -43,7 +46,9 @@ internal sealed class SectionReader(SectionFiles files, DiagnosticList diagnosti
             }
         }
 
-        diagnostics.Error(name.At, $"{Quote.Text(text)} is no section; write `naca` and four or five digits, such as `naca 2412`, or a file, such as `otter.dat`");
+        diagnostics.Error(
+            name.At,
+            $"{Quote.Text(text)} is no section; write `naca` and four or five digits, such as `naca 2412`, or a file, such as `otter.dat`");
         return null;
     }
 

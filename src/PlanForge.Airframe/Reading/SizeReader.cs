@@ -51,7 +51,8 @@ internal sealed class SizeReader(QuantityReader quantities, IParameters paramete
             return bare with { Unit = unit };
         }
 
-        diagnostics.Error(place.At, $"{Quote.Text(place.Text)} needs a unit of its own beside {(second is Literal ? "feet and inches" : "an expression")}");
+        var neighbour = second is Literal ? "feet and inches" : "an expression";
+        diagnostics.Error(place.At, $"{Quote.Text(place.Text)} needs a unit of its own beside {neighbour}");
         return null;
     }
 

@@ -55,7 +55,8 @@ internal static class UnknownKeys
             }
             else
             {
-                diagnostics.Error(key.At, $"{format.Noun} has no key {written}; its keys are {Quote.List(known.Select(k => k.Name).ToArray())}");
+                var all = Quote.List(known.Select(k => k.Name).ToArray());
+                diagnostics.Error(key.At, $"{format.Noun} has no key {written}; its keys are {all}");
             }
         }
 

@@ -43,7 +43,7 @@ internal sealed class ValueReader(QuantityReader quantities, IParameters paramet
             {
                 values[i] = Read(node, key.Format, $"`{key.Name}`");
             }
-            else if (!key.IsRequired)
+            else if (key.Presence != Presence.Required)
             {
                 values[i] = ReadAbsent(key, given.At);
             }
@@ -63,8 +63,9 @@ internal sealed class ValueReader(QuantityReader quantities, IParameters paramet
     /// <summary>What an absent key is read as: its default, an empty mapping, or nothing.</summary>
     private ReadValue? ReadAbsent(Key key, SourcePosition at) => key switch
     {
-        { Default: { } text } => Read(new YamlScalar(at, text, null), key.Format, $"`{key.Name}`"),
-        { IsAssumed: true, Format: MappingFormat mapping } => ReadMapping(new YamlMapping(at, [], false), mapping),
+        { Presence.Default: { } text } => Read(new YamlScalar(at, text, null), key.Format, $"`{key.Name}`"),
+        { Format: MappingFormat mapping } when key.Presence == Presence.AssumedEmpty =>
+            ReadMapping(new YamlMapping(at, [], false), mapping),
         _ => null,
     };
 
@@ -72,8 +73,10 @@ internal sealed class ValueReader(QuantityReader quantities, IParameters paramet
     {
         if (given.Items.Count < format.Least || given.Items.Count > format.Greatest)
         {
-            var count = format.Least == format.Greatest ? $"exactly {format.Least}" : format.Least == 1 ? "at least one" : $"at least {format.Least}";
-            Fail(given.At, string.Create(CultureInfo.InvariantCulture, $"{label} needs {count}, not {given.Items.Count}"));
+            var count = format.Least == format.Greatest ? $"exactly {format.Least}"
+                : format.Least == 1 ? "at least one"
+                : $"at least {format.Least}";
+            Fail(given.At, $"{label} needs {count}, not {given.Items.Count}");
         }
 
         var items = new List<ReadValue>(given.Items.Count);
@@ -139,7 +142,8 @@ internal sealed class ValueReader(QuantityReader quantities, IParameters paramet
         {
             if (Quote.IsUnprintable(character))
             {
-                return Fail(scalar.At, string.Create(CultureInfo.InvariantCulture, $"{label} must be one line without the character U+{(int)character:X4}"));
+                return Fail(scalar.At, string.Create(
+                    CultureInfo.InvariantCulture, $"{label} must be one line without the character U+{(int)character:X4}"));
             }
 
             if (isFileName && TextFormat.NotInFileNames.Contains(character, StringComparison.Ordinal))
@@ -150,7 +154,7 @@ internal sealed class ValueReader(QuantityReader quantities, IParameters paramet
 
         if (scalar.Text.Length > longest)
         {
-            return Fail(scalar.At, string.Create(CultureInfo.InvariantCulture, $"{label} has {scalar.Text.Length} characters; it may have {longest}"));
+            return Fail(scalar.At, $"{label} has {scalar.Text.Length} characters; it may have {longest}");
         }
 
         return isFileName && (scalar.Text[0] is '.' or ' ' || scalar.Text[^1] is '.' or ' ')

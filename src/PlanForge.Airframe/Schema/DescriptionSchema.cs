@@ -17,7 +17,10 @@ public static class DescriptionSchema
     public static string ToJson()
     {
         using var stream = new MemoryStream();
-        using (var json = new Utf8JsonWriter(stream, new() { Indented = true, IndentSize = 2, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping }))
+
+        // The relaxed encoder keeps degree signs and quotes readable; the text goes into no web page.
+        var encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping;
+        using (var json = new Utf8JsonWriter(stream, new() { Indented = true, IndentSize = 2, NewLine = "\n", Encoder = encoder }))
         {
             new SchemaWriter(json).WriteRoot(AirframeFormat.Root);
         }

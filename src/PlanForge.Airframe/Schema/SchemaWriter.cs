@@ -20,8 +20,10 @@ internal sealed class SchemaWriter(Utf8JsonWriter json)
         json.WriteString("title", "PlanForge airframe description");
         WriteMappingBody(root);
         json.WriteStartObject("definitions");
-        WriteQuantity("length", Dimension.Length, "A length: a number in the description's units, a quantity such as 3 mm, 1/32 in, 2 1/4 in or 5' 6 1/2\", or an expression.");
-        WriteQuantity("angle", Dimension.Angle, "An angle: a number of degrees, a quantity such as 4.5 deg, 1° 30' or 0.05 rad, or an expression.");
+        WriteQuantity("length", Dimension.Length,
+            "A length: a number in the description's units, a quantity such as 3 mm, 1/32 in, 2 1/4 in or 5' 6 1/2\", or an expression.");
+        WriteQuantity("angle", Dimension.Angle,
+            "An angle: a number of degrees, a quantity such as 4.5 deg, 1° 30' or 0.05 rad, or an expression.");
         WriteQuantity("proportion", Dimension.Number, "A proportion such as 9 % or 0.09, or an expression.");
         WriteAnyQuantity();
         while (_pending.TryDequeue(out var format))
@@ -52,7 +54,7 @@ internal sealed class SchemaWriter(Utf8JsonWriter json)
             json.WriteStartObject(key.Name);
             json.WriteString("description", Description(key));
             WriteBody(key.Format, isBesideDescription: true);
-            WriteDefault(key.Default);
+            WriteDefault(key.Presence.Default);
             json.WriteEndObject();
         }
 
@@ -60,7 +62,7 @@ internal sealed class SchemaWriter(Utf8JsonWriter json)
         json.WriteStartArray("required");
         foreach (var key in mapping.Keys)
         {
-            if (key.IsRequired)
+            if (key.Presence == Presence.Required)
             {
                 json.WriteStringValue(key.Name);
             }
@@ -292,7 +294,7 @@ internal sealed class SchemaWriter(Utf8JsonWriter json)
             text += $" Allowed: {range.Text(limit => QuantityText.Number(limit) + unit)}.";
         }
 
-        return key.Otherwise is null ? text : $"{text} Without it: {key.Otherwise}.";
+        return key.Presence.Instead is { } instead ? $"{text} Without it: {instead}." : text;
     }
 
     private static string NameOf(Dimension dimension) => dimension switch

@@ -43,17 +43,18 @@ public class FormatTests
     public void Every_key_says_what_it_means_in_a_sentence() =>
         Assert.All(FormatTable.Mappings().SelectMany(m => m.Keys), key => Assert.Matches(@"^[A-Za-z].{3,}\.$", key.Summary));
 
+    // Only then can the reader make them up without anything to report.
     [Fact]
-    public void No_required_key_has_a_default() => Assert.All(
-        FormatTable.Mappings().SelectMany(m => m.Keys).Where(k => k.IsRequired),
-        key => Assert.True(key is { Default: null, Otherwise: null, IsAssumed: false }, key.Name));
+    public void Mappings_assumed_empty_require_no_key() => Assert.All(
+        FormatTable.Mappings().SelectMany(m => m.Keys).Where(k => k.Presence == Presence.AssumedEmpty),
+        key => Assert.DoesNotContain(((MappingFormat)key.Format).Keys, k => k.Presence == Presence.Required));
 
     [Fact]
     public void Mappings_of_a_choice_are_told_apart_by_a_required_key() => Assert.All(FormatTable.All().OfType<ChoiceFormat>(), choice =>
     {
         var mappings = choice.Alternatives.OfType<MappingFormat>().ToList();
         Assert.All(mappings, one => Assert.True(
-            mappings.Count == 1 || one.Keys.Any(key => key.IsRequired && mappings.All(other => other == one || other.Find(key.Name) is null)),
+            mappings.Count == 1 || one.Keys.Any(key => key.Presence == Presence.Required && mappings.All(other => other == one || other.Find(key.Name) is null)),
             one.Id));
     });
 

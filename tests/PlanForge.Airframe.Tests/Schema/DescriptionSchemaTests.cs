@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Json.Schema;
+using PlanForge.Airframe.Format;
 using PlanForge.Airframe.Schema;
 using PlanForge.Airframe.Tests.Reading;
 
@@ -51,7 +52,7 @@ public class DescriptionSchemaTests
             Assert.False(schema.GetProperty("additionalProperties").GetBoolean());
             Assert.Equal(mapping.Keys.Select(k => k.Name), schema.GetProperty("properties").EnumerateObject().Select(p => p.Name));
             Assert.Equal(
-                mapping.Keys.Where(k => k.IsRequired).Select(k => k.Name),
+                mapping.Keys.Where(k => k.Presence == Presence.Required).Select(k => k.Name),
                 schema.GetProperty("required").EnumerateArray().Select(r => r.GetString()));
             Assert.All(mapping.Keys, key => Assert.StartsWith(
                 key.Summary,

@@ -91,7 +91,7 @@ internal static class SyntaxFault
         return $"this is not valid YAML: {(text.Length == 0 ? text : char.ToLowerInvariant(text[0]) + text[1..])}";
     }
 
-    /// <summary>The first tab among the blanks that begin a line, from the line the parser had come to on; null when there is none.</summary>
+    /// <summary>The first tab among the blanks that begin a line, from the line the parser had come to; null when there is none.</summary>
     private static int? IndentingTab(SourceText source, int lastIndex)
     {
         var text = source.Text;

@@ -159,7 +159,8 @@ internal sealed class YamlLoader
                 return new(at, entries, isIncomplete);
             }
 
-            if (next is null || LoadNode(next, depth + 1) is not { } key || Next() is not { } second || LoadNode(second, depth + 1) is not { } value)
+            if (next is null || LoadNode(next, depth + 1) is not { } key
+                || Next() is not { } second || LoadNode(second, depth + 1) is not { } value)
             {
                 return null;
             }
