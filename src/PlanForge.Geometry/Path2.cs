@@ -174,7 +174,7 @@ public sealed class Path2
             // The segment that leaves vertex j backwards is the one that arrived at it forwards: it left vertex j - 1.
             var j = IsClosed ? (count - i) % count : count - 1 - i;
             var arriving = IsClosed ? Vertices[(j + count - 1) % count].Bulge : j > 0 ? Vertices[j - 1].Bulge : 0;
-            reversed.Add(new(Vertices[j].Point, -arriving));
+            reversed.Add(new(Vertices[j].Point, 0 - arriving));
         }
 
         return new(reversed.MoveToImmutable(), IsClosed);
@@ -182,7 +182,7 @@ public sealed class Path2
 
     /// <summary>The path moved, turned or mirrored.</summary>
     public Path2 Placed(Placement2 placement) => new(
-        [.. Vertices.Select(v => new PathVertex(placement.Apply(v.Point), placement.IsMirrored ? -v.Bulge : v.Bulge))], IsClosed);
+        [.. Vertices.Select(v => new PathVertex(placement.Apply(v.Point), placement.IsMirrored ? 0 - v.Bulge : v.Bulge))], IsClosed);
 
     /// <summary>The shortest distance from a point to the path itself (not its inside), mm.</summary>
     public double DistanceTo(Point2 point)

@@ -119,8 +119,8 @@ public readonly record struct Segment2(Point2 Start, Point2 End, double Bulge)
         return IsLine ? chord : chord.Turned(Sweep * (fraction - 0.5));
     }
 
-    /// <summary>The same segment travelled the other way.</summary>
-    public Segment2 Reversed() => new(End, Start, -Bulge);
+    /// <summary>The same segment travelled the other way. A line stays one with the bulge 0, not −0.</summary>
+    public Segment2 Reversed() => new(End, Start, 0 - Bulge);
 
     /// <summary>For a point on the arc's full circle: true when it lies on the arc itself (ends included within rounding).</summary>
     public bool IsWithinSweep(Point2 onCircle)
