@@ -19,6 +19,7 @@ internal static class UnknownKeys
         YamlMapping given, MappingFormat format, ImmutableArray<Key> known, DiagnosticList diagnostics)
     {
         var meant = new HashSet<string>();
+        bool? hasHeadOfValue = null;
         foreach (var (key, value) in given.Entries)
         {
             if (format.Find(key.Text) is not null)
@@ -27,9 +28,11 @@ internal static class UnknownKeys
             }
 
             var written = Quote.Text(key.Text);
-            if (value is YamlScalar { IsEmpty: true } && IsTailOfValue(key.Text, given))
+            if (value is YamlScalar { IsEmpty: true } && key.Text.Contains(')', StringComparison.Ordinal)
+                && (hasHeadOfValue ??= HasHeadOfValue(given)))
             {
-                // The head of the value lacks its closing parenthesis and is reported for it, with the same advice.
+                // A comma in a function cut a value in two and this is its second half. The first half lacks its closing
+                // parenthesis and is reported for it, with advice that serves both.
                 continue;
             }
 
@@ -63,8 +66,7 @@ internal static class UnknownKeys
         return meant;
     }
 
-    /// <summary>True when a comma in a function within braces cut a value in two and this is its second half.</summary>
-    private static bool IsTailOfValue(string key, YamlMapping given) => key.Contains(')', StringComparison.Ordinal)
-        && given.Entries.Exists(e => e.Value is YamlScalar head && head.Text.Contains('(', StringComparison.Ordinal)
-            && !head.Text.Contains(')', StringComparison.Ordinal));
+    /// <summary>True when a value opens a parenthesis and does not close it.</summary>
+    private static bool HasHeadOfValue(YamlMapping given) => given.Entries.Exists(
+        e => e.Value is YamlScalar head && head.Text.Contains('(', StringComparison.Ordinal) && !head.Text.Contains(')', StringComparison.Ordinal));
 }

@@ -61,19 +61,22 @@ public class FuzzTests
 
         Assert.True(Stopwatch.GetElapsedTime(start) < Longest, $"text {number} takes too long:\n{text}");
         Assert.Equal(result.Airframe is null, result.Diagnostics.Any(d => d.Severity == Severity.Error));
-        var lines = text.TrimStart('\uFEFF').ReplaceLineEndings("\n").Split('\n', '\r');
+        var lines = DiagnosticText.Lines(text);
         Assert.All(result.Diagnostics.Where(d => d.At.File == "complete.yaml"), finding =>
         {
-            Assert.InRange(finding.At.Line, 0, lines.Length + CountOfUnusualLineEnds(text));
-            Assert.True(finding.At.Line == 0 ? finding.At.Column == 0 : finding.At is { Column: > 0, Length: > 0 }, $"text {number}: {finding}");
+            Assert.InRange(finding.At.Line, 0, lines.Count);
+            if (finding.At.Line > 0)
+            {
+                Assert.InRange(finding.At.Column, 1, lines[finding.At.Line - 1].Length + 1);
+                Assert.InRange(finding.At.Length, 1, Math.Max(1, lines[finding.At.Line - 1].Length - finding.At.Column + 1));
+            }
+
             Assert.DoesNotContain('\n', finding.Message);
             Assert.InRange(finding.Message.Length, 1, 500);
-            Assert.StartsWith(finding.ToString(), DiagnosticText.Render(finding, text), StringComparison.Ordinal);
+            Assert.StartsWith(finding.ToString(), DiagnosticText.Render(finding, lines), StringComparison.Ordinal);
         });
         Assert.Distinct(result.Diagnostics);
     }
-
-    private static int CountOfUnusualLineEnds(string text) => text.Count(c => c == '\r');
 
     private static string Mutated(string text, Random random)
     {
