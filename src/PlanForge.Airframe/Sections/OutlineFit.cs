@@ -68,10 +68,9 @@ internal sealed class OutlineFit
             return;
         }
 
-        double? start = Tangent(before, first), end = Tangent(behind, last);
+        var start = Tangent(before, first) ?? EndSlope.At(_knots, _heights, first, last);
+        var end = Tangent(behind, last) ?? EndSlope.At(_knots, _heights, last, first);
         Solve(first, last, start, end);
-        start ??= first == 0 ? Tail.Tamed(_knots, _heights, _slopes, 0, 1, last) : null;
-        end ??= last == _pieces.Length ? Tail.Tamed(_knots, _heights, _slopes, last, -1, last - first) : null;
         var (from, to) = (first, last);
         if (to - from > 1 && LandingSlope(before, first, 1) is { } leaving)
         {
@@ -97,7 +96,7 @@ internal sealed class OutlineFit
         run is { } straight && _knots[knot] != 0 ? Landing.Tamed(_knots, _heights, _slopes, straight, knot, outwards) : null;
 
     // The slope at a joint of two stretches differs by side only at a corner: pieces are made before the next are solved.
-    private void FitPieces(int first, int last, double? start, double? end)
+    private void FitPieces(int first, int last, double start, double end)
     {
         Solve(first, last, start, end);
         for (var i = first; i < last; i++)
@@ -106,11 +105,11 @@ internal sealed class OutlineFit
         }
     }
 
-    private void Solve(int first, int last, double? start, double? end)
+    private void Solve(int first, int last, double start, double end)
     {
         var count = last - first + 1;
-        SmoothSlopes.Find(
-            _knots.AsSpan(first, count), _heights.AsSpan(first, count), start, end, _slopes.AsSpan(first, count));
+        (_slopes[first], _slopes[last]) = (start, end);
+        SmoothSlopes.Find(_knots.AsSpan(first, count), _heights.AsSpan(first, count), _slopes.AsSpan(first, count));
     }
 
     // The ends of the outline are no breaks of it, and the nose is the end of both surfaces.
