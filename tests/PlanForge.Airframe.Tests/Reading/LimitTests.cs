@@ -86,6 +86,20 @@ public class LimitTests
         Assert.True(Stopwatch.GetElapsedTime(start) < Longest, $"{Stopwatch.GetElapsedTime(start)}");
     }
 
+    [Fact]
+    public void Many_unknown_keys_are_answered_in_time()
+    {
+        var text = new StringBuilder(BrokenDescription.Sound);
+        for (var i = 0; i < 40_000; i++)
+        {
+            text.Append('k').Append(i).Append(": 1\n");
+        }
+
+        var start = Stopwatch.GetTimestamp();
+        Assert.Equal(40_000, Findings(text.ToString()).Count());
+        Assert.True(Stopwatch.GetElapsedTime(start) < Longest, $"{Stopwatch.GetElapsedTime(start)}");
+    }
+
     // In braces each of these is a key without value that looks like the second half of a function.
     [Theory]
     [InlineData("notes: {", "a), ", "}")]
