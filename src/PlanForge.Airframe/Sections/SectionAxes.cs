@@ -59,21 +59,27 @@ internal readonly record struct SectionAxes
         return line.X > 0 ? new(leading.Point, line, Moved(leading, trailingEdge, line)) : null;
     }
 
-    /// <summary>A point of the file in chords.</summary>
-    public Point2 InChords(Point2 point)
+    /// <summary>The points of the file in chords.</summary>
+    public Point2[] InChords(List<ListedPoint> outline)
     {
-        var from = point - _leadingEdge;
+        var points = new Point2[outline.Count];
+        for (var i = 0; i < points.Length; i++)
+        {
+            var from = outline[i].Point - _leadingEdge;
 
-        // Kept apart so that points in straight axes are divided and no more: 100 in percent is then exactly 1.
-        return _chord.Y == 0
-            ? new(from.X / _chord.X, from.Y / _chord.X)
-            : new(from.Dot(_chord) / _chord.LengthSquared, _chord.Cross(from) / _chord.LengthSquared);
+            // Kept apart so that points in straight axes are divided and no more: 100 in percent is then exactly 1.
+            points[i] = _chord.Y == 0
+                ? new(from.X / _chord.X, from.Y / _chord.X)
+                : new(from.Dot(_chord) / _chord.LengthSquared, _chord.Cross(from) / _chord.LengthSquared);
+        }
+
+        return points;
     }
 
     // Where the points are sparse their polygon cuts the nose short: then the curve through the foremost of them tells.
     private static bool PassesOrigin(List<ListedPoint> outline, double chord)
     {
-        Point2[] points = [.. outline.Select(row => new Point2(row.Point.X / chord, row.Point.Y / chord))];
+        var points = new SectionAxes(default, new(chord, 0), null).InChords(outline);
         var foremost = OutlineCheck.Foremost(points);
         if (DistanceFromOrigin(points) <= Tolerance)
         {

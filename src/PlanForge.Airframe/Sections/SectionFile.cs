@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using PlanForge.Airframe.Diagnostics;
-using PlanForge.Geometry;
 
 namespace PlanForge.Airframe.Sections;
 
@@ -36,8 +35,12 @@ public static class SectionFile
         var scan = SectionFileScan.Of(fileName, text, findings);
         CheckCount(fileName, scan, findings);
         var section = findings.Count == 0 ? SectionOf(fileName, scan, findings) : null;
-        return new(section, [.. findings.OrderBy(finding => finding.At.Line)]);
+        return new(section, InOrder(findings));
     }
+
+    // Findings of one line stay in the order they were made in.
+    private static ImmutableArray<Diagnostic> InOrder(List<Diagnostic> findings) =>
+        findings.Count < 2 ? [.. findings] : [.. findings.OrderBy(finding => finding.At.Line)];
 
     private static void CheckCount(string fileName, SectionFileScan scan, List<Diagnostic> findings)
     {
@@ -71,7 +74,7 @@ public static class SectionFile
             return null;
         }
 
-        Point2[] outline = [.. rows.Select(row => axes.InChords(row.Point))];
+        var outline = axes.InChords(rows);
         var foremost = OutlineCheck.Foremost(outline);
         OutlineCheck.Check(rows, outline, foremost, findings);
         if (findings.Count > 0)
