@@ -8,15 +8,13 @@ namespace PlanForge.Airframe.Sections;
 /// trailing edge at (1, 0).
 /// </summary>
 /// <remarks>
-/// When the outline passes by the origin and ends beside the x axis, the file's axes are its chord line, as its author drew it;
-/// the coordinates are only divided by the chord, whatever their unit. Otherwise (a leading edge above a flat datum, a section
-/// cut out of a drawing) the leading edge is the listed point farthest from the trailing edge, and the section is moved, turned
-/// and scaled: proportions and angles stay, and points that lie on a line still do.
+/// Axes that pass for a chord line are left as their author drew them. Where they do not (a leading edge above a flat datum, a
+/// section cut out of a drawing), proportions and angles stay, and points that lie on a line still do.
 /// </remarks>
 internal readonly record struct SectionAxes
 {
     // In chords: how far the origin may lie off the outline, and the trailing edge off the x axis, for the file's axes to stand.
-    // Files without a listed leading edge pass 0.0002 to 0.001 beside it; at 0.002 the axes would be 0.1 degree out.
+    // Less would turn good files that do not list their leading edge; at 0.002 the chord would be 0.1 degree out.
     private const double Tolerance = 0.002;
 
     // Points on either side of the foremost one that a curve round the nose needs.
