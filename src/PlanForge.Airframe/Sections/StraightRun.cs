@@ -6,7 +6,7 @@ namespace PlanForge.Airframe.Sections;
 /// <param name="First">Index of its first point in the outline.</param>
 /// <param name="Last">Index of its last point.</param>
 /// <param name="Slope">dy/dx.</param>
-internal readonly record struct StraightRun(int First, int Last, double Slope)
+internal sealed record StraightRun(int First, int Last, double Slope)
 {
     // In chords, measured in y. Tables are printed to 1e-4 or finer where a flat is not exactly 0, and a real curve that keeps
     // this close to a line over the spans below is one. Larger would stiffen slight curves, smaller would miss turned flats
