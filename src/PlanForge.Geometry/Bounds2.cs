@@ -34,6 +34,10 @@ public readonly record struct Bounds2(double MinX, double MinY, double MaxX, dou
         return bounds;
     }
 
+    /// <summary>The rectangle with two points as opposite corners, whichever way round.</summary>
+    public static Bounds2 Around(Point2 corner, Point2 opposite) => new(
+        Math.Min(corner.X, opposite.X), Math.Min(corner.Y, opposite.Y), Math.Max(corner.X, opposite.X), Math.Max(corner.Y, opposite.Y));
+
     /// <summary>The smallest rectangle that also contains a point.</summary>
     public Bounds2 Including(Point2 p) =>
         new(Math.Min(MinX, p.X), Math.Min(MinY, p.Y), Math.Max(MaxX, p.X), Math.Max(MaxY, p.Y));

@@ -48,10 +48,34 @@ public sealed class Path2
     public Point2 End => IsClosed ? Start : Vertices[^1].Point;
 
     /// <summary>The length of all segments, mm.</summary>
-    public double Length => Segments.Sum(segment => segment.Length);
+    public double Length
+    {
+        get
+        {
+            var length = 0.0;
+            for (var i = 0; i < SegmentCount; i++)
+            {
+                length += SegmentAt(i).Length;
+            }
+
+            return length;
+        }
+    }
 
     /// <summary>The smallest upright rectangle around the path, arcs included.</summary>
-    public Bounds2 Bounds => Segments.Aggregate(Bounds2.Empty, (bounds, segment) => bounds.Joined(segment.Bounds));
+    public Bounds2 Bounds
+    {
+        get
+        {
+            var bounds = Bounds2.Empty;
+            for (var i = 0; i < SegmentCount; i++)
+            {
+                bounds = bounds.Joined(SegmentAt(i).Bounds);
+            }
+
+            return bounds;
+        }
+    }
 
     /// <summary>The enclosed area, mm², positive when the path runs anticlockwise; exact for arcs; 0 for an open path.</summary>
     public double SignedArea
@@ -63,19 +87,42 @@ public sealed class Path2
                 return 0;
             }
 
-            var origin = Start;
-            var doubled = 0.0;
-            foreach (var segment in Segments)
+            // Chords by the shoelace formula, then what lies between each arc and its chord.
+            var area = 0.0;
+            for (var i = 0; i < SegmentCount; i++)
             {
-                doubled += (segment.Start - origin).Cross(segment.End - origin);
+                var segment = SegmentAt(i);
+                area += ((segment.Start - Start).Cross(segment.End - Start) / 2) + segment.CapArea;
+            }
+
+            return area;
+        }
+    }
+
+    /// <summary>The centre of gravity of the enclosed area; exact for arcs; null for an open path or one without area.</summary>
+    public Point2? AreaCentroid
+    {
+        get
+        {
+            var area = SignedArea;
+            if (area == 0)
+            {
+                return null;
+            }
+
+            var moment = new Vector2(0, 0);
+            for (var i = 0; i < SegmentCount; i++)
+            {
+                var segment = SegmentAt(i);
+                var (start, end) = (segment.Start - Start, segment.End - Start);
+                moment += (start + end) * (start.Cross(end) / 6);
                 if (!segment.IsLine)
                 {
-                    // The circular segment between chord and arc: r²(θ − sin θ)/2, on the right of the chord when anticlockwise.
-                    doubled += segment.Radius * segment.Radius * (segment.Sweep - Math.Sin(segment.Sweep));
+                    moment += ((start + end) * (segment.CapArea / 2)) - ((end - start).Unit().Left * segment.CapMoment);
                 }
             }
 
-            return doubled / 2;
+            return Start + (moment / area);
         }
     }
 
@@ -127,7 +174,7 @@ public sealed class Path2
             // The segment that leaves vertex j backwards is the one that arrived at it forwards: it left vertex j - 1.
             var j = IsClosed ? (count - i) % count : count - 1 - i;
             var arriving = IsClosed ? Vertices[(j + count - 1) % count].Bulge : j > 0 ? Vertices[j - 1].Bulge : 0;
-            reversed.Add(new(Vertices[j].Point, -arriving));
+            reversed.Add(new(Vertices[j].Point, 0 - arriving));
         }
 
         return new(reversed.MoveToImmutable(), IsClosed);
@@ -135,10 +182,40 @@ public sealed class Path2
 
     /// <summary>The path moved, turned or mirrored.</summary>
     public Path2 Placed(Placement2 placement) => new(
-        [.. Vertices.Select(v => new PathVertex(placement.Apply(v.Point), placement.IsMirrored ? -v.Bulge : v.Bulge))], IsClosed);
+        [.. Vertices.Select(v => new PathVertex(placement.Apply(v.Point), placement.IsMirrored ? 0 - v.Bulge : v.Bulge))], IsClosed);
 
     /// <summary>The shortest distance from a point to the path itself (not its inside), mm.</summary>
-    public double DistanceTo(Point2 point) => Segments.Min(segment => segment.DistanceTo(point));
+    public double DistanceTo(Point2 point)
+    {
+        var least = double.PositiveInfinity;
+        for (var i = 0; i < SegmentCount; i++)
+        {
+            least = Math.Min(least, SegmentAt(i).DistanceTo(point));
+        }
+
+        return least;
+    }
+
+    /// <summary>
+    /// The same path with neighbouring segments joined into one where a single line or arc takes their place: collinear lines
+    /// become one line, arcs of the same circle one arc (of less than 350°), and a closed path that is one circle two half circles.
+    /// </summary>
+    /// <param name="tolerance">Greatest distance between the old and the new path, mm, not negative.</param>
+    public Path2 Merged(double tolerance)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(tolerance);
+        return PathMerger.Merged(this, tolerance);
+    }
+
+    /// <summary>The points this path shares with another, in order of travel along this one.</summary>
+    /// <param name="other">The other path, open or closed.</param>
+    /// <param name="tolerance">Paths that pass each other within this distance touch, mm, over 0.</param>
+    /// <returns>Each crossing or touch once; where the paths run along each other, the ends of the shared stretches.</returns>
+    public ImmutableArray<PathCrossing> IntersectionsWith(Path2 other, double tolerance)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(tolerance);
+        return PathCrossings.Find(this, other, tolerance);
+    }
 
     /// <summary>Points along the path so close that straight lines between them stay within a sagitta of the arcs.</summary>
     /// <param name="tolerance">Greatest distance between an arc and its chord, mm, over 0.</param>
@@ -155,8 +232,9 @@ public sealed class Path2
                 continue;
             }
 
-            // A chord over the angle a of a circle of radius r has the sagitta r (1 − cos(a/2)).
-            var step = 2 * Math.Acos(Math.Max(0, 1 - (tolerance / segment.Radius)));
+            // A chord over the angle a of a circle of radius r has the sagitta r (1 − cos(a/2)) = 2 r sin²(a/4); the sine of
+            // the small angle keeps its digits where the cosine rounds to 1 and an all but straight arc would never end.
+            var step = 4 * Math.Asin(Math.Min(1, Math.Sqrt(tolerance / (2 * segment.Radius))));
             var pieces = Math.Max(1, (int)Math.Ceiling(Math.Abs(segment.Sweep) / step));
             for (var i = 1; i < pieces; i++)
             {

@@ -27,8 +27,30 @@ public abstract class Section
     public abstract SectionPoint Lower(double w);
 
     /// <summary>
-    /// Values of w strictly between 0 and 1 where a surface has a break in curvature or slope (where a mean line changes
-    /// formula, say), ascending; curve fitting starts a new piece there. Empty for a smooth section.
+    /// Values of w strictly between 0 and 1 where the upper surface has a break in slope or curvature (where a mean line
+    /// changes formula, say), ascending; curve fitting starts a new piece there. Empty for a smooth surface.
     /// </summary>
-    public virtual IReadOnlyList<double> Breaks => [];
+    /// <remarks>At a break itself <see cref="Upper"/> gives the derivatives of one of the two sides.</remarks>
+    public virtual IReadOnlyList<double> UpperBreaks => [];
+
+    /// <summary>The same of the lower surface; a mean line's change of formula meets the two surfaces at different w.</summary>
+    public virtual IReadOnlyList<double> LowerBreaks => [];
+
+    /// <summary>
+    /// Greatest thickness, in chords: the greatest difference in height of the two surfaces at equal w. Computed from the
+    /// surfaces at every call (some 20 µs).
+    /// </summary>
+    public double Thickness => SectionMeasures.Thickness(this);
+
+    /// <summary>
+    /// Camber, in chords: the height of the mean line (half-way between the surfaces at equal w) where it is farthest from
+    /// the chord line; negative when that is below. Computed from the surfaces at every call (some 20 µs).
+    /// </summary>
+    public double Camber => SectionMeasures.Camber(this);
+
+    /// <summary>
+    /// The line a straightedge held against the lower surface finds, or null when the surface is so convex that it would
+    /// rock. Computed from the surface at every call (some 20 µs).
+    /// </summary>
+    public UndersideLine? Underside => UndersideFinder.Find(this);
 }

@@ -1,0 +1,179 @@
+using System.Collections.Immutable;
+using PlanForge.Geometry;
+using PlanForge.Parts.Shapes;
+
+namespace PlanForge.Parts.Saddles;
+
+/// <summary>The whole saddle line of the starboard side as exact points from front to rear.</summary>
+/// <remarks>
+/// Where the line passes a joint of the wing or a fold of the body it has a corner: there two points follow each other at
+/// the same place with the two directions.
+/// </remarks>
+internal sealed class SaddleLine
+{
+    // Points along w. Fewer would show in the arcs fitted through them (0.01 mm); more only cost time. With x = w² they crowd at the nose.
+    private const int StepCount = 128;
+
+    // Corners are located to this in w: 1e-10 of a chord or so.
+    private const double CornerTolerance = 1e-11;
+
+    // Where the line begins in w: so near the nose that nothing is lost (1e-16 of a chord), yet a sharp nose, which has no
+    // tangent at 0 itself, already has one.
+    private const double Nose = 1e-8;
+
+    private readonly SaddleSolver _solver;
+
+    private SaddleLine(SaddleSolver solver, ImmutableArray<SaddlePoint> points) => (_solver, Points) = (solver, points);
+
+    /// <summary>The points, front to rear.</summary>
+    public ImmutableArray<SaddlePoint> Points { get; }
+
+    /// <summary>Station of the front end on the outer face, mm.</summary>
+    public double From => Points[0].Outer.X;
+
+    /// <summary>Station of the rear end on the outer face, mm.</summary>
+    public double To => Points[^1].Outer.X;
+
+    /// <summary>True when the front end is where the wing's surface leaves the body, not where it was asked for.</summary>
+    public bool IsCutShortInFront { get; private init; }
+
+    /// <summary>The same of the rear end.</summary>
+    public bool IsCutShortBehind { get; private init; }
+
+    /// <summary>Solves the line.</summary>
+    /// <param name="wing">The wing.</param>
+    /// <param name="body">The fuselage.</param>
+    /// <param name="side">The wing's surface that meets the body.</param>
+    /// <param name="seatTape">Thickness of the tape on the seat, mm.</param>
+    /// <param name="from">Station of the front end, or null for the leading edge.</param>
+    /// <param name="to">Station of the rear end, or null for the trailing edge.</param>
+    /// <returns>The line, cut short where it would leave the body; null where no part of it lies on the body.</returns>
+    public static SaddleLine? Solve(WingShape wing, FuselageShape body, WingSide side, double seatTape, double? from, double? to)
+    {
+        var solver = new SaddleSolver(wing, body, side, seatTape);
+        var first = from is { } front ? ParameterAt(solver, front) : Nose;
+        var last = to is { } rear ? ParameterAt(solver, rear) : 1;
+        if (!(last > first) || OnBody(solver, body, first, last) is not { } range)
+        {
+            return null;
+        }
+
+        var points = ImmutableArray.CreateBuilder<SaddlePoint>();
+        SaddlePoint? before = null;
+        for (var i = 0; i <= StepCount; i++)
+        {
+            if (solver.At(range.First + ((range.Last - range.First) * i / StepCount)) is not { } point)
+            {
+                return null;
+            }
+
+            if (before is { } old && (old.Panel != point.Panel || old.Bay != point.Bay))
+            {
+                AddCorners(solver, old, point, points);
+            }
+
+            points.Add(point);
+            before = point;
+        }
+
+        return new(solver, points.ToImmutable())
+        {
+            IsCutShortInFront = range.First > first,
+            IsCutShortBehind = range.Last < last,
+        };
+    }
+
+    /// <summary>The point at a station of the outer face, or null outside the line.</summary>
+    public SaddlePoint? AtStation(double station)
+    {
+        // The round nose may lie a trace before its own end: search the piece that passes the station going aft.
+        for (var i = 1; i < Points.Length; i++)
+        {
+            if (Points[i - 1].Outer.X <= station && station <= Points[i].Outer.X)
+            {
+                var w = RootFinder.Bracketed(v => _solver.At(v)!.Value.Outer.X - station, Points[i - 1].W, Points[i].W, 1e-14);
+                return w is { } found ? _solver.At(found) : Points[i];
+            }
+        }
+
+        return null;
+    }
+
+    // The range of w whose points lie within the body's height and length: from the first such probe to the last, ends refined.
+    private static (double First, double Last)? OnBody(SaddleSolver solver, FuselageShape body, double first, double last)
+    {
+        const int Probes = 32;
+        double Inside(double w)
+        {
+            if (solver.At(w) is not { } point)
+            {
+                return -1;
+            }
+
+            var section = body.BayAt(point.Outer.X).At(point.Outer.X);
+            var withinHeight = Math.Min(section.Upper.Value - point.Outer.Z, point.Outer.Z - section.Lower.Value);
+            var withinLength = Math.Min(point.Outer.X - body.From, body.To - point.Outer.X);
+            return Math.Min(withinHeight, withinLength);
+        }
+
+        double At(int probe) => first + ((last - first) * probe / Probes);
+        var front = 0;
+        while (front <= Probes && Inside(At(front)) < 0)
+        {
+            front++;
+        }
+
+        if (front > Probes)
+        {
+            return null;
+        }
+
+        var rear = Probes;
+        while (rear > front && Inside(At(rear)) < 0)
+        {
+            rear--;
+        }
+
+        var cutFirst = front == 0 ? first : RootFinder.Bracketed(Inside, At(front - 1), At(front), 1e-13) ?? At(front);
+        var cutLast = rear == Probes ? last : RootFinder.Bracketed(Inside, At(rear), At(rear + 1), 1e-13) ?? At(rear);
+        return cutLast > cutFirst ? (cutFirst, cutLast) : null;
+    }
+
+    private static double ParameterAt(SaddleSolver solver, double station)
+    {
+        double Ahead(double w) => solver.At(w) is { } point ? point.Outer.X - station : double.NaN;
+        return Ahead(Nose) >= 0 ? Nose : RootFinder.Bracketed(Ahead, Nose, 1, 1e-14) ?? 1;
+    }
+
+    // Halves the step until each change of panel or bay stands alone, then adds both its sides.
+    private static void AddCorners(SaddleSolver solver, SaddlePoint a, SaddlePoint b, ImmutableArray<SaddlePoint>.Builder points)
+    {
+        while (b.W - a.W > CornerTolerance)
+        {
+            if (solver.At((a.W + b.W) / 2) is not { } middle)
+            {
+                return;
+            }
+
+            var isSameAsA = middle.Panel == a.Panel && middle.Bay == a.Bay;
+            var isSameAsB = middle.Panel == b.Panel && middle.Bay == b.Bay;
+            if (!isSameAsA && !isSameAsB)
+            {
+                AddCorners(solver, a, middle, points);
+                points.Add(middle);
+                a = middle;
+            }
+            else
+            {
+                (a, b) = isSameAsA ? (middle, b) : (a, middle);
+            }
+        }
+
+        // Both sides of the corner stand at the same place: the step between them is the trace by which two panels miss.
+        const double Visible = 1e-3;
+        var place = a.Outer.Towards(b.Outer, 0.5);
+        var isOnePlace = a.Outer.DistanceTo(b.Outer) < Visible;
+        points.Add(isOnePlace ? a with { Outer = place } : a);
+        points.Add(isOnePlace ? b with { Outer = place } : b);
+    }
+}
