@@ -110,7 +110,9 @@ internal readonly record struct SectionAxes
         var turn = Math.Abs(degrees) < 0.005
             ? "moved"
             : FormattableString.Invariant($"moved and turned nose {(degrees < 0 ? "down" : "up")} by {Math.Abs(degrees):F2} deg");
-        return Diagnostic.Warning(leading.At, FormattableString.Invariant(
-            $"the chord does not lie on the x axis of this file: it runs from this leading edge, ({leading.Point.X:0.######}, {leading.Point.Y:0.######}), to the trailing edge at ({trailingEdge.X:0.######}, {trailingEdge.Y:0.######}); the section is {turn} so that it does"));
+        return Diagnostic.Warning(
+            leading.At,
+            $"the chord does not lie on the x axis of this file: it runs from this leading edge, {leading.Text}, "
+            + $"to the trailing edge at {ListedPoint.Written(trailingEdge)}; the section is {turn} so that it does");
     }
 }

@@ -75,7 +75,8 @@ public static class SectionFile
 
         if (SectionAxes.Of(rows) is not { } axes)
         {
-            findings.Add(Diagnostic.Error(SourcePosition.WholeFile(fileName), "the points have no chord: no leading edge lies ahead of a trailing edge"));
+            findings.Add(Diagnostic.Error(
+                SourcePosition.WholeFile(fileName), "the points have no chord: no leading edge lies ahead of a trailing edge"));
             return null;
         }
 

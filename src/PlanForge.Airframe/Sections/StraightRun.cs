@@ -20,7 +20,7 @@ internal sealed record StraightRun(int First, int Last, double Slope)
     /// <summary>dy/ds of its line where x = s² + constant.</summary>
     public double SlopeAt(double s) => 2 * s * Slope;
 
-    /// <summary>The straight runs among the points from <paramref name="first"/> to <paramref name="last"/>, where x only grows or only falls.</summary>
+    /// <summary>The straight runs from one point of an outline to another, between which x only grows or only falls.</summary>
     public static List<StraightRun> Find(ReadOnlySpan<Point2> outline, int first, int last)
     {
         var runs = new List<StraightRun>();

@@ -39,10 +39,10 @@ internal static class SurfaceLists
         if (SectionCounts.Of(rows) is { } counts)
         {
             var data = rows.GetRange(1, rows.Count - 1);
-            if (counts.First + counts.Second != data.Count)
+            if (counts.Sum != data.Count)
             {
-                findings.Add(Diagnostic.Error(rows[0].At, FormattableString.Invariant(
-                    $"the counts {counts.First} and {counts.Second} ask for {counts.First + counts.Second} points, but {data.Count} follow")));
+                var asked = FormattableString.Invariant($"the counts {counts.First} and {counts.Second} ask for {counts.Sum} points");
+                findings.Add(Diagnostic.Error(rows[0].At, FormattableString.Invariant($"{asked}, but {data.Count} follow")));
                 return null;
             }
 
