@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using PlanForge.Airframe;
 using PlanForge.Geometry;
-using PlanForge.Geometry.Regions;
 using PlanForge.Parts.Dowels;
 using PlanForge.Parts.Wording;
 
