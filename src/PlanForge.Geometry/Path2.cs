@@ -174,7 +174,7 @@ public sealed class Path2
             // The segment that leaves vertex j backwards is the one that arrived at it forwards: it left vertex j - 1.
             var j = IsClosed ? (count - i) % count : count - 1 - i;
             var arriving = IsClosed ? Vertices[(j + count - 1) % count].Bulge : j > 0 ? Vertices[j - 1].Bulge : 0;
-            reversed.Add(new(Vertices[j].Point, -arriving));
+            reversed.Add(new(Vertices[j].Point, 0 - arriving));
         }
 
         return new(reversed.MoveToImmutable(), IsClosed);
@@ -182,7 +182,7 @@ public sealed class Path2
 
     /// <summary>The path moved, turned or mirrored.</summary>
     public Path2 Placed(Placement2 placement) => new(
-        [.. Vertices.Select(v => new PathVertex(placement.Apply(v.Point), placement.IsMirrored ? -v.Bulge : v.Bulge))], IsClosed);
+        [.. Vertices.Select(v => new PathVertex(placement.Apply(v.Point), placement.IsMirrored ? 0 - v.Bulge : v.Bulge))], IsClosed);
 
     /// <summary>The shortest distance from a point to the path itself (not its inside), mm.</summary>
     public double DistanceTo(Point2 point)
@@ -232,8 +232,9 @@ public sealed class Path2
                 continue;
             }
 
-            // A chord over the angle a of a circle of radius r has the sagitta r (1 − cos(a/2)).
-            var step = 2 * Math.Acos(Math.Max(0, 1 - (tolerance / segment.Radius)));
+            // A chord over the angle a of a circle of radius r has the sagitta r (1 − cos(a/2)) = 2 r sin²(a/4); the sine of
+            // the small angle keeps its digits where the cosine rounds to 1 and an all but straight arc would never end.
+            var step = 4 * Math.Asin(Math.Min(1, Math.Sqrt(tolerance / (2 * segment.Radius))));
             var pieces = Math.Max(1, (int)Math.Ceiling(Math.Abs(segment.Sweep) / step));
             for (var i = 1; i < pieces; i++)
             {

@@ -21,7 +21,7 @@ public static class RootFinder
             return a;
         }
 
-        if (!(fa < 0 ? fb >= 0 : fb <= 0) || double.IsNaN(fb))
+        if (!(fa < 0 && fb >= 0) && !(fa > 0 && fb <= 0))
         {
             return null;
         }

@@ -94,12 +94,12 @@ public readonly record struct Segment2(Point2 Start, Point2 End, double Bulge)
         }
     }
 
-    /// <summary>The point at a fraction of the length: 0 the start, 1 the end.</summary>
+    /// <summary>The point at a fraction of the length: 0 exactly the start, 1 exactly the end.</summary>
     public Point2 PointAt(double fraction)
     {
         if (IsLine)
         {
-            return Start.Towards(End, fraction);
+            return fraction <= 0.5 ? Start.Towards(End, fraction) : End.Towards(Start, 1 - fraction);
         }
 
         // From the nearer end by the chord of the part, not about the centre: the centre of a shallow arc is far away and
@@ -119,8 +119,8 @@ public readonly record struct Segment2(Point2 Start, Point2 End, double Bulge)
         return IsLine ? chord : chord.Turned(Sweep * (fraction - 0.5));
     }
 
-    /// <summary>The same segment travelled the other way.</summary>
-    public Segment2 Reversed() => new(End, Start, -Bulge);
+    /// <summary>The same segment travelled the other way. A line stays one with the bulge 0, not −0.</summary>
+    public Segment2 Reversed() => new(End, Start, 0 - Bulge);
 
     /// <summary>For a point on the arc's full circle: true when it lies on the arc itself (ends included within rounding).</summary>
     public bool IsWithinSweep(Point2 onCircle)

@@ -14,8 +14,12 @@ internal static class Drawn
     public static PlanOptions Options(string paper = "A3", bool isPortrait = false, DisplayUnit unit = DisplayUnit.Millimetre) =>
         new("Oxbow 1420", "B", "A. Builder", "PlanForge 0.1.0", paper, isPortrait, unit, ["Check every part against the wood."]);
 
-    /// <summary>All papers both ways round with the sheets of the sample parts on them.</summary>
-    public static IEnumerable<(PlanOptions Options, PlanSheetsResult Result)> Everywhere()
+    private static readonly Lazy<ImmutableArray<(PlanOptions Options, PlanSheetsResult Result)>> OnAllPapers = new(() => [.. DrawOnAllPapers()]);
+
+    /// <summary>All papers both ways round, in mm and inches, with the sheets of the sample parts on them; drawn once for all tests.</summary>
+    public static ImmutableArray<(PlanOptions Options, PlanSheetsResult Result)> Everywhere => OnAllPapers.Value;
+
+    private static IEnumerable<(PlanOptions Options, PlanSheetsResult Result)> DrawOnAllPapers()
     {
         foreach (var paper in Paper.All)
         {

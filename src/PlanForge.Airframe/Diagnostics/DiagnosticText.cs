@@ -20,16 +20,17 @@ public static class DiagnosticText
     /// printed are shown as U+FFFD: a description must not be able to drive the terminal.
     /// </remarks>
     /// <param name="diagnostic">The finding.</param>
-    /// <param name="text">The whole text of the file the finding is about.</param>
-    public static string Render(Diagnostic diagnostic, string text)
+    /// <param name="lines">The lines of the file the finding is about, as <see cref="Lines"/> gives them.</param>
+    public static string Render(Diagnostic diagnostic, IReadOnlyList<string> lines)
     {
         ArgumentNullException.ThrowIfNull(diagnostic);
-        ArgumentNullException.ThrowIfNull(text);
-        if (diagnostic.At.Line == 0 || new SourceText(diagnostic.At.File, text).Line(diagnostic.At.Line) is not { } line)
+        ArgumentNullException.ThrowIfNull(lines);
+        if (diagnostic.At.Line < 1 || diagnostic.At.Line > lines.Count)
         {
             return diagnostic.ToString();
         }
 
+        var line = lines[diagnostic.At.Line - 1];
         var start = Math.Clamp(diagnostic.At.Column - 1, 0, line.Length);
         var end = Math.Clamp(start + diagnostic.At.Length, start, line.Length);
         var first = line.Length <= WindowWidth ? 0 : Math.Clamp(start - WindowLead, 0, line.Length - WindowWidth);
@@ -73,6 +74,13 @@ public static class DiagnosticText
         }
 
         return result.Append('\n').Append(carets).ToString();
+    }
+
+    /// <summary>The lines of a text as findings count them: they end with LF, CR LF or CR; a byte order mark is no part of the first.</summary>
+    public static IReadOnlyList<string> Lines(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        return new SourceText("", text).Lines();
     }
 
     private static bool IsDrawnOverTheOneBefore(char character) => char.IsLowSurrogate(character)

@@ -34,10 +34,17 @@ internal sealed class SourceText
         return new(File, line + 1, start - _lineStarts[line] + 1, Math.Max(1, length));
     }
 
-    /// <summary>A line, counted from 1, without its end; null when there is none.</summary>
-    public string? Line(int number) => number < 1 || number > _lineStarts.Count
-        ? null
-        : Text[_lineStarts[number - 1]..LineEnd(number - 1)];
+    /// <summary>All lines without their ends.</summary>
+    public string[] Lines()
+    {
+        var lines = new string[_lineStarts.Count];
+        for (var i = 0; i < lines.Length; i++)
+        {
+            lines[i] = Text[_lineStarts[i]..LineEnd(i)];
+        }
+
+        return lines;
+    }
 
     /// <summary>The offset at which the line that holds an offset begins.</summary>
     public int LineStart(int offset) => _lineStarts[LineIndex(Math.Clamp(offset, 0, Text.Length))];

@@ -20,6 +20,12 @@ internal sealed class Evaluator(string text, DisplayUnit units, IParameters para
     // Messages stay one line: longer lists of parameters are not spelled out.
     private const int LongestList = 8;
 
+    // More names than any description has. Without a limit, many unknown names among many known ones would take hours.
+    private const int GreatestSearch = 100;
+
+    // Whoever has this many faults in one value reads no further.
+    private const int GreatestFaultCount = 10;
+
     /// <summary>The value, or null when something is wrong with it or with a parameter it uses.</summary>
     public Quantity? Value(Expression expression)
     {
@@ -47,8 +53,13 @@ internal sealed class Evaluator(string text, DisplayUnit units, IParameters para
             return parameters.ValueOf(reference.Name);
         }
 
+        if (faults.Count >= GreatestFaultCount)
+        {
+            return null;
+        }
+
         var name = Quote.Text(reference.Name);
-        var near = Spelling.Near(reference.Name, parameters.Names);
+        var near = Spelling.Near(reference.Name, parameters.Names.Take(GreatestSearch));
         return Fail(reference, near is not null ? $"there is no parameter {name}; did you mean `{near}`?"
             : UnitTable.FromWord(reference.Name) is { } unit ? $"{name} is a unit and needs a number before it, such as `3 {unit.Symbol()}`"
             : FunctionTable.FromName(reference.Name) is not null ? $"the function {name} needs its values in parentheses"
@@ -201,7 +212,11 @@ internal sealed class Evaluator(string text, DisplayUnit units, IParameters para
 
     private Quantity? Fail(Expression place, string message)
     {
-        faults.Add(new(place.Offset, place.Length, message));
+        if (faults.Count < GreatestFaultCount)
+        {
+            faults.Add(new(place.Offset, place.Length, message));
+        }
+
         return null;
     }
 

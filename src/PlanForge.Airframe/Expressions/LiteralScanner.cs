@@ -13,6 +13,8 @@ internal sealed class LiteralScanner(string text, Func<string, bool> isParameter
     private const double InchesInFoot = 12;
     private const double MinutesInDegree = 60;
 
+    private readonly int _firstLiteral = FirstLiteral(text);
+
     /// <summary>Why the last scan gave nothing.</summary>
     public ExpressionFault? Fault { get; private set; }
 
@@ -271,11 +273,13 @@ internal sealed class LiteralScanner(string text, Func<string, bool> isParameter
         return at < text.Length && (BeginsWord(text[at]) || UnitTable.FromSign(text[at]) is not null);
     }
 
-    private bool IsWholeValue(int start, int end)
+    private bool IsWholeValue(int start, int end) => start == _firstLiteral && AfterBlanks(text, end) == text.Length;
+
+    /// <summary>Where a literal stands that could be the whole value: behind blanks and a sign.</summary>
+    private static int FirstLiteral(string text)
     {
         var first = AfterBlanks(text, 0);
-        first = first < text.Length && text[first] is '-' or '+' ? AfterBlanks(text, first + 1) : first;
-        return first == start && AfterBlanks(text, end) == text.Length;
+        return first < text.Length && text[first] is '-' or '+' ? AfterBlanks(text, first + 1) : first;
     }
 
     private bool BeginsNumber(int at) => Characters.BeginsNumber(text, at);

@@ -18,8 +18,6 @@ internal sealed record Interval(double Least, bool HasLeast, double Greatest, bo
 
     public static Interval Between(double least, double greatest) => new(least, true, greatest, true);
 
-    public static Interval Inside(double least, double greatest) => new(least, false, greatest, false);
-
     public static Interval PositiveUpTo(double greatest) => new(0, false, greatest, true);
 
     public static Interval PositiveUnder(double greatest) => new(0, false, greatest, false);

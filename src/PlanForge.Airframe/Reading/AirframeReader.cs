@@ -16,7 +16,7 @@ public static class AirframeReader
     /// <param name="text">Its text.</param>
     /// <param name="readSectionFile">
     /// Gives the text of a file named in the description, by its path relative to it with <c>/</c> between the parts; null when
-    /// there is no such file. Called once for each name.
+    /// there is no such file. Called once for each name; what it throws is the caller's.
     /// </param>
     public static ReadResult Read(string fileName, string text, Func<string, string?> readSectionFile)
     {

@@ -15,8 +15,6 @@ internal sealed class QuantityReader(DisplayUnit units, DiagnosticList diagnosti
     // forgotten unit has.
     private const double GreatestLength = 1e5;
 
-    public DisplayUnit Units => units;
-
     /// <summary>Parses a scalar; null, with the fault reported, when it is no expression.</summary>
     public Expression? Parse(YamlScalar scalar, IParameters parameters)
     {
@@ -111,7 +109,7 @@ internal sealed class QuantityReader(DisplayUnit units, DiagnosticList diagnosti
     {
         var needed = $"{Powers.Of(wanted).Noun()} is needed here, and {Quote.Text(text)} is {found.Noun()}";
         if (expression is Product { Operands: [{ Value: Literal above }, { IsInverse: true, Value: Literal below }] }
-            && found == Powers.Number - Powers.Of(wanted))
+            && double.IsInteger(above.Number) && double.IsInteger(below.Number) && found == Powers.Number - Powers.Of(wanted))
         {
             var fraction = $"{Part(text, above)}/{Part(text, below)}";
             return $"{needed}; a fraction is written without blanks, {Quote.Text(fraction)}";

@@ -19,6 +19,7 @@ internal static class UnknownKeys
         YamlMapping given, MappingFormat format, ImmutableArray<Key> known, DiagnosticList diagnostics)
     {
         var meant = new HashSet<string>();
+        List<string>? missing = null;
         foreach (var (key, value) in given.Entries)
         {
             if (format.Find(key.Text) is not null)
@@ -27,28 +28,14 @@ internal static class UnknownKeys
             }
 
             var written = Quote.Text(key.Text);
-            if (value is YamlScalar { IsEmpty: true } && IsTailOfValue(key.Text, given))
+            if (value is YamlScalar { IsEmpty: true } && SplitByComma(key.Text) is { } advice)
             {
-                // The head of the value lacks its closing parenthesis and is reported for it, with the same advice.
+                diagnostics.Error(key.At, $"{written} is no key: a comma begins a new one here; {advice}");
                 continue;
             }
 
-            if (value is YamlScalar { IsEmpty: true } && Characters.BeginsNumber(key.Text, 0))
-            {
-                diagnostics.Error(key.At, $"{written} is no key: a comma begins a new one here; decimals are written with a point");
-                continue;
-            }
-
-            var names = new List<string>();
-            foreach (var candidate in known)
-            {
-                if (given.Find(candidate.Name) is null)
-                {
-                    names.Add(candidate.Name);
-                }
-            }
-
-            if (Spelling.Near(key.Text, names) is { } near)
+            missing ??= Missing(given, known);
+            if (Spelling.Near(key.Text, missing) is { } near)
             {
                 meant.Add(near);
                 diagnostics.Error(key.At, $"{format.Noun} has no key {written}; did you mean `{near}`?");
@@ -63,8 +50,24 @@ internal static class UnknownKeys
         return meant;
     }
 
-    /// <summary>True when a comma in a function within braces cut a value in two and this is its second half.</summary>
-    private static bool IsTailOfValue(string key, YamlMapping given) => key.Contains(')', StringComparison.Ordinal)
-        && given.Entries.Exists(e => e.Value is YamlScalar head && head.Text.Contains('(', StringComparison.Ordinal)
-            && !head.Text.Contains(')', StringComparison.Ordinal));
+    /// <summary>The known keys that are not given: one that is cannot have been misspelled.</summary>
+    private static List<string> Missing(YamlMapping given, ImmutableArray<Key> known)
+    {
+        var missing = new List<string>();
+        foreach (var key in known)
+        {
+            if (given.Find(key.Name) is null)
+            {
+                missing.Add(key.Name);
+            }
+        }
+
+        return missing;
+    }
+
+    /// <summary>What to say when a comma in a value within braces was taken for the end of the value; null when it was not.</summary>
+    private static string? SplitByComma(string key) =>
+        key.Contains(')', StringComparison.Ordinal) ? "put a value with a comma in quotes"
+        : Characters.BeginsNumber(key, 0) ? "decimals are written with a point"
+        : null;
 }

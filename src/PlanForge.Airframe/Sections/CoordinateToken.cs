@@ -5,7 +5,7 @@ namespace PlanForge.Airframe.Sections;
 /// <summary>A word of a line of a coordinate file, between blanks, tabs, commas or semicolons.</summary>
 /// <param name="Text">The word.</param>
 /// <param name="Column">Where it starts, counted from 1.</param>
-internal readonly record struct CoordinateToken(string Text, int Column)
+internal sealed record CoordinateToken(string Text, int Column)
 {
     // Coordinates are fractions, percents or millimetres of a chord: what is larger is a slip, and its square must not overflow.
     private const double Greatest = 1e6;

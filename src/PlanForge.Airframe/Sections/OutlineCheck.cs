@@ -88,8 +88,8 @@ internal static class OutlineCheck
             var isForemost = outline[i].X == outline[foremost].X && outline[i + towards].X == outline[foremost].X;
             if (!isForemost)
             {
-                findings.Add(Diagnostic.Error(rows[i].At, FormattableString.Invariant(
-                    $"the {(i < foremost ? "lower" : "upper")} surface turns back here: x is not aft of the point before it, ({rows[i + towards].Point.X:0.######}, {rows[i + towards].Point.Y:0.######})")));
+                findings.Add(Diagnostic.Error(
+                    rows[i].At, $"{Side(i, foremost)} turns back here: x is not aft of the point before it, {rows[i + towards].Text}"));
             }
             else if (i + towards != foremost)
             {
@@ -121,8 +121,8 @@ internal static class OutlineCheck
             var step = outline[i] - outline[before];
             if (before != foremost && i != foremost && Math.Abs(step.Y) > GreatestStep * (Root(i) - Root(before)))
             {
-                findings.Add(Diagnostic.Error(rows[i].At, FormattableString.Invariant(
-                    $"the {(i < foremost ? "lower" : "upper")} surface jumps here: y changes by {Math.Abs(step.Y):0.####} chords over {step.X:0.######} of x from the point before it")));
+                var change = FormattableString.Invariant($"y changes by {Math.Abs(step.Y):0.####} chords over {step.X:0.######} of x");
+                findings.Add(Diagnostic.Error(rows[i].At, $"{Side(i, foremost)} jumps here: {change} from the point before it"));
             }
         }
     }
@@ -145,6 +145,8 @@ internal static class OutlineCheck
             findings.Add(Diagnostic.Error(row.At, "the surfaces cross: here the lower one lies above the upper one"));
         }
     }
+
+    private static string Side(int index, int foremost) => index < foremost ? "the lower surface" : "the upper surface";
 
     // Height of one surface at x, between its listed points; the end's height beyond the ends.
     private static double Height(Point2[] outline, int foremost, int side, double x)

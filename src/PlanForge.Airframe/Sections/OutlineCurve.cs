@@ -39,7 +39,8 @@ internal sealed class OutlineCurve
     /// <summary>Values of s, ascending, where the curvature or the direction jumps; ends and nose are not among them.</summary>
     public IReadOnlyList<double> Breaks { get; }
 
-    /// <summary>y and dy/ds at s between the ends; at a knot those of the piece aft of it, where 0 is of the upper surface and −0 of the lower.</summary>
+    /// <summary>y and dy/ds at s between the ends.</summary>
+    /// <remarks>At a knot, those of the piece aft of it: 0 is the nose of the upper surface and −0 that of the lower.</remarks>
     public (double Y, double Slope) At(double s)
     {
         var isLower = double.IsNegative(s);

@@ -12,7 +12,7 @@ internal sealed class OutlineFit
     private readonly double[] _heights;
     private readonly double[] _slopes;
     private readonly Cubic[] _pieces;
-    private readonly SortedSet<int> _breaks = [];
+    private readonly bool[] _isBreak;
 
     private OutlineFit(ReadOnlySpan<Point2> outline, int foremost, NoseFit nose)
     {
@@ -20,6 +20,7 @@ internal sealed class OutlineFit
         _heights = new double[outline.Length];
         _slopes = new double[outline.Length];
         _pieces = new Cubic[outline.Length - 1];
+        _isBreak = new bool[outline.Length];
         for (var i = 0; i < outline.Length; i++)
         {
             _knots[i] = i == foremost ? nose.Along : Math.CopySign(Math.Sqrt(outline[i].X - nose.X), i - foremost);
@@ -61,8 +62,7 @@ internal sealed class OutlineFit
 
     private void FitStretch(int first, int last, StraightRun? before, StraightRun? behind)
     {
-        _breaks.Add(first);
-        _breaks.Add(last);
+        _isBreak[first] = _isBreak[last] = true;
         if (first == last)
         {
             return;
@@ -76,14 +76,14 @@ internal sealed class OutlineFit
         {
             FitPieces(first, first + 1, start, leaving);
             (from, start) = (first + 1, leaving);
-            _breaks.Add(from);
+            _isBreak[from] = true;
         }
 
         if (to - from > 1 && LandingSlope(behind, last, -1) is { } landing)
         {
             FitPieces(last - 1, last, landing, end);
             (to, end) = (last - 1, landing);
-            _breaks.Add(to);
+            _isBreak[to] = true;
         }
 
         FitPieces(from, to, start, end);
@@ -93,7 +93,7 @@ internal sealed class OutlineFit
     private double? Tangent(StraightRun? run, int knot) => _knots[knot] == 0 ? null : run?.SlopeAt(_knots[knot]);
 
     private double? LandingSlope(StraightRun? run, int knot, int outwards) =>
-        run is { } straight && _knots[knot] != 0 ? Landing.Tamed(_knots, _heights, _slopes, straight, knot, outwards) : null;
+        run is not null && _knots[knot] != 0 ? Landing.Tamed(_knots, _heights, _slopes, run, knot, outwards) : null;
 
     // The slope at a joint of two stretches differs by side only at a corner: pieces are made before the next are solved.
     private void FitPieces(int first, int last, double start, double end)
@@ -113,6 +113,17 @@ internal sealed class OutlineFit
     }
 
     // The ends of the outline are no breaks of it, and the nose is the end of both surfaces.
-    private double[] BreakPlaces() =>
-        [.. _breaks.Where(knot => knot > 0 && knot < _pieces.Length && _knots[knot] != 0).Select(knot => _knots[knot])];
+    private double[] BreakPlaces()
+    {
+        var places = new List<double>();
+        for (var i = 1; i < _pieces.Length; i++)
+        {
+            if (_isBreak[i] && _knots[i] != 0)
+            {
+                places.Add(_knots[i]);
+            }
+        }
+
+        return [.. places];
+    }
 }

@@ -16,8 +16,8 @@ public sealed class PointSection : Section
     {
         Name = name;
         _curve = curve;
-        UpperBreaks = [.. curve.Breaks.Where(s => s > 0).Select(s => s / curve.UpperEnd)];
-        LowerBreaks = [.. curve.Breaks.Where(s => s < 0).Select(s => s / curve.LowerEnd).Reverse()];
+        UpperBreaks = BreaksTowards(curve, curve.UpperEnd);
+        LowerBreaks = BreaksTowards(curve, curve.LowerEnd);
     }
 
     /// <inheritdoc/>
@@ -41,6 +41,21 @@ public sealed class PointSection : Section
     /// <param name="foremost">Index of the foremost point.</param>
     internal static PointSection Through(string name, ReadOnlySpan<Point2> outline, int foremost) =>
         new(name, OutlineFit.Through(outline, foremost));
+
+    private static double[] BreaksTowards(OutlineCurve curve, double end)
+    {
+        var breaks = new List<double>();
+        foreach (var s in curve.Breaks)
+        {
+            if (s * end > 0)
+            {
+                breaks.Add(s / end);
+            }
+        }
+
+        breaks.Sort();
+        return [.. breaks];
+    }
 
     private SectionPoint At(double w, double end)
     {

@@ -8,15 +8,13 @@ namespace PlanForge.Airframe.Sections;
 /// trailing edge at (1, 0).
 /// </summary>
 /// <remarks>
-/// When the outline passes by the origin and ends beside the x axis, the file's axes are its chord line, as its author drew it;
-/// the coordinates are only divided by the chord, whatever their unit. Otherwise (a leading edge above a flat datum, a section
-/// cut out of a drawing) the leading edge is the listed point farthest from the trailing edge, and the section is moved, turned
-/// and scaled: proportions and angles stay, and points that lie on a line still do.
+/// Axes that pass for a chord line are left as their author drew them. Where they do not (a leading edge above a flat datum, a
+/// section cut out of a drawing), proportions and angles stay, and points that lie on a line still do.
 /// </remarks>
 internal readonly record struct SectionAxes
 {
     // In chords: how far the origin may lie off the outline, and the trailing edge off the x axis, for the file's axes to stand.
-    // Files without a listed leading edge pass 0.0002 to 0.001 beside it; at 0.002 the axes would be 0.1 degree out.
+    // Less would turn good files that do not list their leading edge; at 0.002 the chord would be 0.1 degree out.
     private const double Tolerance = 0.002;
 
     // Points on either side of the foremost one that a curve round the nose needs.
@@ -59,21 +57,27 @@ internal readonly record struct SectionAxes
         return line.X > 0 ? new(leading.Point, line, Moved(leading, trailingEdge, line)) : null;
     }
 
-    /// <summary>A point of the file in chords.</summary>
-    public Point2 InChords(Point2 point)
+    /// <summary>The points of the file in chords.</summary>
+    public Point2[] InChords(List<ListedPoint> outline)
     {
-        var from = point - _leadingEdge;
+        var points = new Point2[outline.Count];
+        for (var i = 0; i < points.Length; i++)
+        {
+            var from = outline[i].Point - _leadingEdge;
 
-        // Kept apart so that points in straight axes are divided and no more: 100 in percent is then exactly 1.
-        return _chord.Y == 0
-            ? new(from.X / _chord.X, from.Y / _chord.X)
-            : new(from.Dot(_chord) / _chord.LengthSquared, _chord.Cross(from) / _chord.LengthSquared);
+            // Kept apart so that points in straight axes are divided and no more: 100 in percent is then exactly 1.
+            points[i] = _chord.Y == 0
+                ? new(from.X / _chord.X, from.Y / _chord.X)
+                : new(from.Dot(_chord) / _chord.LengthSquared, _chord.Cross(from) / _chord.LengthSquared);
+        }
+
+        return points;
     }
 
     // Where the points are sparse their polygon cuts the nose short: then the curve through the foremost of them tells.
     private static bool PassesOrigin(List<ListedPoint> outline, double chord)
     {
-        Point2[] points = [.. outline.Select(row => new Point2(row.Point.X / chord, row.Point.Y / chord))];
+        var points = new SectionAxes(default, new(chord, 0), null).InChords(outline);
         var foremost = OutlineCheck.Foremost(points);
         if (DistanceFromOrigin(points) <= Tolerance)
         {
@@ -106,7 +110,9 @@ internal readonly record struct SectionAxes
         var turn = Math.Abs(degrees) < 0.005
             ? "moved"
             : FormattableString.Invariant($"moved and turned nose {(degrees < 0 ? "down" : "up")} by {Math.Abs(degrees):F2} deg");
-        return Diagnostic.Warning(leading.At, FormattableString.Invariant(
-            $"the chord does not lie on the x axis of this file: it runs from this leading edge, ({leading.Point.X:0.######}, {leading.Point.Y:0.######}), to the trailing edge at ({trailingEdge.X:0.######}, {trailingEdge.Y:0.######}); the section is {turn} so that it does"));
+        return Diagnostic.Warning(
+            leading.At,
+            $"the chord does not lie on the x axis of this file: it runs from this leading edge, {leading.Text}, "
+            + $"to the trailing edge at {ListedPoint.Written(trailingEdge)}; the section is {turn} so that it does");
     }
 }

@@ -3,6 +3,9 @@ namespace PlanForge.Airframe.Sections;
 /// <summary>The numbers of points in the two lists of a coordinate file, as its first pair of numbers.</summary>
 internal readonly record struct SectionCounts(int First, int Second)
 {
+    /// <summary>How many points the lists hold together.</summary>
+    public int Sum => First + Second;
+
     /// <summary>The counts, or null when the first pair is a point.</summary>
     /// <remarks>
     /// Counts are whole numbers over 1. So may be a first point in percent, (100, 2) at a thick trailing edge: it is one when the

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using PlanForge.Airframe.Diagnostics;
-using PlanForge.Geometry;
 
 namespace PlanForge.Airframe.Sections;
 
@@ -15,7 +14,12 @@ public sealed record SectionFileResult(Section? Section, ImmutableArray<Diagnost
 /// Either one list from the trailing edge over one surface to the leading edge and back along the other, or two counts and two
 /// lists. A title may precede them. Either surface may come first and either list may run either way; numbers may stand in
 /// chords, percent or any length; blanks, tabs, commas or semicolons part them; # starts a remark; an open trailing edge stays
-/// open. <see cref="SectionAxes"/> says how the chord is found.
+/// open.
+/// </para>
+/// <para>
+/// When the outline passes by the origin and ends beside the x axis, the x axis is the chord line and the coordinates are only
+/// divided by the chord. Otherwise the chord runs from the listed point farthest from the trailing edge to the middle of the
+/// trailing edge; the section is moved, turned and scaled to it, and a warning says so.
 /// </para>
 /// <para>Layouts: as described with the UIUC airfoil coordinates database.</para>
 /// </remarks>
@@ -36,8 +40,12 @@ public static class SectionFile
         var scan = SectionFileScan.Of(fileName, text, findings);
         CheckCount(fileName, scan, findings);
         var section = findings.Count == 0 ? SectionOf(fileName, scan, findings) : null;
-        return new(section, [.. findings.OrderBy(finding => finding.At.Line)]);
+        return new(section, InOrder(findings));
     }
+
+    // Findings of one line stay in the order they were made in.
+    private static ImmutableArray<Diagnostic> InOrder(List<Diagnostic> findings) =>
+        findings.Count < 2 ? [.. findings] : [.. findings.OrderBy(finding => finding.At.Line)];
 
     private static void CheckCount(string fileName, SectionFileScan scan, List<Diagnostic> findings)
     {
@@ -67,11 +75,12 @@ public static class SectionFile
 
         if (SectionAxes.Of(rows) is not { } axes)
         {
-            findings.Add(Diagnostic.Error(SourcePosition.WholeFile(fileName), "the points have no chord: no leading edge lies ahead of a trailing edge"));
+            findings.Add(Diagnostic.Error(
+                SourcePosition.WholeFile(fileName), "the points have no chord: no leading edge lies ahead of a trailing edge"));
             return null;
         }
 
-        Point2[] outline = [.. rows.Select(row => axes.InChords(row.Point))];
+        var outline = axes.InChords(rows);
         var foremost = OutlineCheck.Foremost(outline);
         OutlineCheck.Check(rows, outline, foremost, findings);
         if (findings.Count > 0)

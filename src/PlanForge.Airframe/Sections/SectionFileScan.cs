@@ -117,7 +117,8 @@ internal sealed class SectionFileScan
 
         var third = tokens[2];
         var end = tokens[^1].Column + tokens[^1].Text.Length;
-        var hint = tokens.Count == 4 && line.Contains(',', StringComparison.Ordinal) ? "; decimals are written with a point, not a comma" : "";
+        var isDecimalComma = tokens.Count == 4 && line.Contains(',', StringComparison.Ordinal);
+        var hint = isDecimalComma ? "; decimals are written with a point, not a comma" : "";
         return Diagnostic.Error(
             new(_fileName, number, third.Column, end - third.Column),
             FormattableString.Invariant($"{tokens.Count} columns where x and y are expected{hint}"));

@@ -6,7 +6,7 @@ namespace PlanForge.Airframe.Sections;
 /// <param name="First">Index of its first point in the outline.</param>
 /// <param name="Last">Index of its last point.</param>
 /// <param name="Slope">dy/dx.</param>
-internal readonly record struct StraightRun(int First, int Last, double Slope)
+internal sealed record StraightRun(int First, int Last, double Slope)
 {
     // In chords, measured in y. Tables are printed to 1e-4 or finer where a flat is not exactly 0, and a real curve that keeps
     // this close to a line over the spans below is one. Larger would stiffen slight curves, smaller would miss turned flats
@@ -20,7 +20,7 @@ internal readonly record struct StraightRun(int First, int Last, double Slope)
     /// <summary>dy/ds of its line where x = s² + constant.</summary>
     public double SlopeAt(double s) => 2 * s * Slope;
 
-    /// <summary>The straight runs among the points from <paramref name="first"/> to <paramref name="last"/>, where x only grows or only falls.</summary>
+    /// <summary>The straight runs from one point of an outline to another, between which x only grows or only falls.</summary>
     public static List<StraightRun> Find(ReadOnlySpan<Point2> outline, int first, int last)
     {
         var runs = new List<StraightRun>();

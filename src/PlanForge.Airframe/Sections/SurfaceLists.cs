@@ -39,19 +39,18 @@ internal static class SurfaceLists
         if (SectionCounts.Of(rows) is { } counts)
         {
             var data = rows.GetRange(1, rows.Count - 1);
-            if (counts.First + counts.Second != data.Count)
+            if (counts.Sum != data.Count)
             {
-                findings.Add(Diagnostic.Error(rows[0].At, FormattableString.Invariant(
-                    $"the counts {counts.First} and {counts.Second} ask for {counts.First + counts.Second} points, but {data.Count} follow")));
+                var asked = FormattableString.Invariant($"the counts {counts.First} and {counts.Second} ask for {counts.Sum} points");
+                findings.Add(Diagnostic.Error(rows[0].At, FormattableString.Invariant($"{asked}, but {data.Count} follow")));
                 return null;
             }
 
             return (data.GetRange(0, counts.First), data.GetRange(counts.First, counts.Second));
         }
 
-        double least = rows.Min(row => row.Point.X), greatest = rows.Max(row => row.Point.X), range = greatest - least;
-        var jump = Enumerable.Range(0, rows.Count - 1).FirstOrDefault(
-            i => Math.Abs(rows[i + 1].Point.X - rows[i].Point.X) > LeastJump * range, -1);
+        var (foremost, least, greatest) = Extent(rows);
+        var jump = Jump(rows, LeastJump * (greatest - least));
         if (jump >= 2 && jump < rows.Count - 3)
         {
             return (rows.GetRange(0, jump + 1), rows.GetRange(jump + 1, rows.Count - jump - 1));
@@ -66,8 +65,34 @@ internal static class SurfaceLists
             return null;
         }
 
-        var foremost = rows.FindIndex(row => row.Point.X == least);
         return (rows.GetRange(0, foremost + 1), rows.GetRange(foremost, rows.Count - foremost));
+    }
+
+    private static (int Foremost, double Least, double Greatest) Extent(List<ListedPoint> rows)
+    {
+        var foremost = 0;
+        var greatest = rows[0].Point.X;
+        for (var i = 1; i < rows.Count; i++)
+        {
+            foremost = rows[i].Point.X < rows[foremost].Point.X ? i : foremost;
+            greatest = Math.Max(greatest, rows[i].Point.X);
+        }
+
+        return (foremost, rows[foremost].Point.X, greatest);
+    }
+
+    // Index of the last row before the first jump, or −1.
+    private static int Jump(List<ListedPoint> rows, double least)
+    {
+        for (var i = 0; i + 1 < rows.Count; i++)
+        {
+            if (Math.Abs(rows[i + 1].Point.X - rows[i].Point.X) > least)
+            {
+                return i;
+            }
+        }
+
+        return -1;
     }
 
     private static List<ListedPoint> FromNose(List<ListedPoint> half)
@@ -96,11 +121,11 @@ internal static class SurfaceLists
 
     private static List<ListedPoint> WithoutRepeats(List<ListedPoint> outline)
     {
-        var range = outline.Max(row => row.Point.X) - outline.Min(row => row.Point.X);
+        var (_, least, greatest) = Extent(outline);
         var kept = new List<ListedPoint>(outline.Count);
         foreach (var row in outline)
         {
-            if (kept.Count == 0 || kept[^1].Point.DistanceTo(row.Point) > Same * range)
+            if (kept.Count == 0 || kept[^1].Point.DistanceTo(row.Point) > Same * (greatest - least))
             {
                 kept.Add(row);
             }

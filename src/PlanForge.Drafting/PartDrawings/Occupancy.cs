@@ -74,16 +74,29 @@ internal sealed class Occupancy
     {
         var columns = (int)Math.Ceiling(width / _cell) + 2;
         var rows = (int)Math.Ceiling(height / _cell) + 2;
+        var (lastRow, lastColumn) = (_rows - rows, _columns - columns);
+        if (lastRow < 0 || lastColumn < 0)
+        {
+            return null;
+        }
+
         Count();
         Point2? best = null;
         var least = double.PositiveInfinity;
-        for (var row = 0; row + rows <= _rows; row++)
+        var firstRow = Math.Clamp(Row(wanted.Y) - (rows / 2), 0, lastRow);
+        var firstColumn = Math.Clamp(Column(wanted.X) - (columns / 2), 0, lastColumn);
+
+        // Outward from the wanted place, so that little is tried once something is found.
+        for (var i = 0; i <= 2 * Math.Max(firstRow, lastRow - firstRow); i++)
         {
-            for (var column = 0; column + columns <= _columns; column++)
+            var row = Outward(firstRow, i);
+            for (var j = 0; row >= 0 && row <= lastRow && j <= 2 * Math.Max(firstColumn, lastColumn - firstColumn); j++)
             {
+                var column = Outward(firstColumn, j);
                 var middle = new Point2(_area.MinX + ((column + (columns / 2.0)) * _cell), _area.MinY + ((row + (rows / 2.0)) * _cell));
                 var distance = (middle - wanted).LengthSquared;
-                if (distance < least && TakenIn(row, column, rows, columns) == 0 && isAccepted(middle))
+                if (distance < least && column >= 0 && column <= lastColumn
+                    && TakenIn(row, column, rows, columns) == 0 && isAccepted(middle))
                 {
                     least = distance;
                     best = middle - new Vector2(width / 2, height / 2);
@@ -93,6 +106,9 @@ internal sealed class Occupancy
 
         return best;
     }
+
+    /// <summary>The terms of start, start + 1, start − 1, start + 2, ...</summary>
+    private static int Outward(int start, int index) => index % 2 == 0 ? start - (index / 2) : start + ((index + 1) / 2);
 
     private int TakenIn(int row, int column, int rows, int columns)
     {

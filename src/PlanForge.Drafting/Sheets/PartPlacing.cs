@@ -37,7 +37,9 @@ internal sealed class PartPlacing
 
     public void Add(Part part)
     {
-        if (DrawingOn([_layout], part) is var (_, drawing))
+        var upright = PartArrangements.Upright(part, _unit);
+        var turned = new Lazy<PartArrangements>(() => PartArrangements.Turned(part, _unit));
+        if ((upright.Smallest(_layout.HasRoom) ?? turned.Value.Smallest(_layout.HasRoom)) is { } drawing)
         {
             if (_current is null || !TryPlace(_current, drawing))
             {
@@ -47,7 +49,7 @@ internal sealed class PartPlacing
             return;
         }
 
-        var (layout, larger) = OnLargerPaper(part);
+        var (layout, larger) = OnLargerPaper(upright, turned.Value);
         Open(layout, larger);
         _warnings.Add(
             $"{part.Title} does not fit {_layout.Paper.Name} ({SizeOf(_layout.Paper)}); "
@@ -56,29 +58,8 @@ internal sealed class PartPlacing
 
     private static string SizeOf(Paper paper) => $"{Measure.Number(paper.Width, 1)} x {Measure.Number(paper.Height, 1)} mm";
 
-    /// <summary>The drawing of a part on the first sheet that holds it upright, else on the first that holds it turned, or null.</summary>
-    private (SheetLayout Layout, PartDrawing Drawing)? DrawingOn(ReadOnlySpan<SheetLayout> layouts, Part part)
-    {
-        foreach (var layout in layouts)
-        {
-            if (PartDrawing.Upright(part, _unit, layout.HasRoom) is { } drawing)
-            {
-                return (layout, drawing);
-            }
-        }
-
-        foreach (var layout in layouts)
-        {
-            if (PartDrawing.Turned(part, _unit, layout.HasRoom) is { } drawing)
-            {
-                return (layout, drawing);
-            }
-        }
-
-        return null;
-    }
-
-    private (SheetLayout Layout, PartDrawing Drawing) OnLargerPaper(Part part)
+    /// <summary>The smallest larger sheet that holds a part, upright on it lying either way before turned on it.</summary>
+    private (SheetLayout Layout, PartDrawing Drawing) OnLargerPaper(PartArrangements upright, PartArrangements turned)
     {
         var isWide = _layout.Paper.Width > _layout.Paper.Height;
         foreach (var paper in Paper.Iso)
@@ -88,15 +69,21 @@ internal sealed class PartPlacing
                 continue;
             }
 
-            var upright = SheetLayout.Of(paper, _notes.HeightFor);
-            var across = SheetLayout.Of(paper.Across(), _notes.HeightFor);
-            if (DrawingOn(isWide ? [across, upright] : [upright, across], part) is { } found)
+            var same = SheetLayout.Of(isWide ? paper.Across() : paper, _notes.HeightFor);
+            var other = SheetLayout.Of(isWide ? paper : paper.Across(), _notes.HeightFor);
+            foreach (var part in (ReadOnlySpan<PartArrangements>)[upright, turned])
             {
-                return found;
+                foreach (var layout in (ReadOnlySpan<SheetLayout>)[same, other])
+                {
+                    if (part.Smallest(layout.HasRoom) is { } drawing)
+                    {
+                        return (layout, drawing);
+                    }
+                }
             }
         }
 
-        var any = PartDrawing.Upright(part, _unit, (_, _) => true)!;
+        var any = upright.Smallest((_, _) => true)!;
         var roll = SheetLayout.Of(SheetLayout.LargeEnough(any.Bounds.Width, any.Bounds.Height, _notes.HeightFor), _notes.HeightFor);
         return (roll, any);
     }

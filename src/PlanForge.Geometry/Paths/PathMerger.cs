@@ -8,25 +8,24 @@ internal static class PathMerger
     // The bulge of an arc of 350°. More would leave ends so close together that the bulge no longer fixes the circle well.
     private const double GreatestBulge = 22.903765548431;
 
+    // A chain of arcs whose sweeps add up to a full turn to within this, radians, may be a circle. Its points decide; this
+    // only keeps a chain from counting that runs around twice or not at all.
+    private const double GreatestSweepError = 1e-3;
+
     public static Path2 Merged(Path2 path, double tolerance)
     {
-        var count = path.SegmentCount;
-        var first = path.IsClosed ? FirstCorner(path, tolerance) : 0;
-        if (first < 0)
+        if (path.AsCircle() is not null)
         {
-            if (path.AsCircle() is not null)
-            {
-                return path;
-            }
-
-            if (AsCircle(path, tolerance) is { } circle)
-            {
-                return circle;
-            }
-
-            first = 0;
+            return path;
         }
 
+        if (AsCircle(path, tolerance) is { } circle)
+        {
+            return circle;
+        }
+
+        var count = path.SegmentCount;
+        var first = path.IsClosed ? FirstCorner(path, tolerance) : 0;
         var merged = ImmutableArray.CreateBuilder<PathVertex>(count + 1);
         for (var i = 0; i < count;)
         {
@@ -52,7 +51,7 @@ internal static class PathMerger
             : path.IsClosed ? Path2.Closed(merged) : Path2.Open(merged);
     }
 
-    // A vertex of a closed path at which a run may not be going on, so that no run is cut in two; −1 when there is none.
+    // A vertex of a closed path at which no run goes on, so that none is cut in two; any vertex when there is none.
     private static int FirstCorner(Path2 path, double tolerance)
     {
         var count = path.SegmentCount;
@@ -65,7 +64,7 @@ internal static class PathMerger
             }
         }
 
-        return -1;
+        return 0;
     }
 
     // The run from segment `first` over `length` segments, lengthened by the next, when everything it replaces lies on it.
@@ -114,24 +113,36 @@ internal static class PathMerger
 
     private static Path2? AsCircle(Path2 path, double tolerance)
     {
+        if (!path.IsClosed)
+        {
+            return null;
+        }
+
         var longest = path.SegmentAt(0);
         var sweep = 0.0;
         for (var i = 0; i < path.SegmentCount; i++)
         {
             var segment = path.SegmentAt(i);
+            if (segment.IsLine)
+            {
+                return null;
+            }
+
             sweep += segment.Sweep;
             longest = Math.Abs(segment.Sweep) > Math.Abs(longest.Sweep) ? segment : longest;
         }
 
-        if (longest.IsLine || Math.Abs(Math.Abs(sweep) - (2 * Math.PI)) > 1e-6)
+        if (Math.Abs(Math.Abs(sweep) - (2 * Math.PI)) > GreatestSweepError)
         {
             return null;
         }
 
         var (centre, radius) = (longest.Centre, longest.Radius);
-        foreach (var vertex in path.Vertices)
+        for (var i = 0; i < path.SegmentCount; i++)
         {
-            if (Math.Abs(vertex.Point.DistanceTo(centre) - radius) > tolerance)
+            var segment = path.SegmentAt(i);
+            if (Math.Abs(segment.Start.DistanceTo(centre) - radius) > tolerance
+                || Math.Abs(segment.PointAt(0.5).DistanceTo(centre) - radius) > tolerance)
             {
                 return null;
             }

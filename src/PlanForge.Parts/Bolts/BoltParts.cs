@@ -86,7 +86,7 @@ public sealed class BoltParts : IPartKind
         var text = airframe.Text;
         var fastener = axis.Fastener;
         sketch.Label("FRONT", new(bounds.MinX + 4, bounds.MaxY * 0.55), Anchor.Middle, Math.PI / 2);
-        sketch.Engrave("bolt plate", new(0, 0), 2.5);
+        sketch.Engrave("bolt plate", new(0, axis.Across > 0 ? 6 : bounds.MaxY / 2), 2.5);
         sketch.Across(new(bounds.MinX, -bounds.MaxY), new(bounds.MaxX, -bounds.MaxY), -10);
         sketch.Across(new(bounds.MinX, axis.Across), new(0, axis.Across), bounds.MaxY - axis.Across + 8);
         if (axis.Across > 0)
@@ -140,7 +140,7 @@ public sealed class BoltParts : IPartKind
         sketch.Across(new(-ahead, axis.Across), new(0, axis.Across), halfWidth - axis.Across + 8);
         if (axis.Across > 0)
         {
-            sketch.Up(new(-ahead, -axis.Across), new(-ahead, axis.Across), ahead - length - 8);
+            sketch.Up(new(-ahead, -axis.Across), new(-ahead, axis.Across), length - ahead + 8);
         }
 
         sketch.Leader(

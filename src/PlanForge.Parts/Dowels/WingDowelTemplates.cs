@@ -32,8 +32,8 @@ public sealed class WingDowelTemplates : IPartKind
 
         sketch.Line(LineUse.Cut, Path2.Rectangle(new(-halfWidth, bottom, halfWidth, top)));
         sketch.Line(LineUse.Centre, new(0, bottom - 4), new(0, top + 4));
-        sketch.Line(LineUse.Datum, new(-halfWidth - 4, 0), new(halfWidth + 4, 0));
-        sketch.Label("root chord line", new(halfWidth - 2, 1), Anchor.End);
+        sketch.Line(LineUse.Datum, new(-halfWidth - 4, 0), new(halfWidth + 30, 0));
+        sketch.Label("root chord line", new(halfWidth + 3, 1), Anchor.Start);
         AddLeadingEdge(airframe, halfWidth, sketch);
         double[] sides = axis.Across > 0 ? [-1, 1] : [1];
         foreach (var side in sides)
@@ -43,13 +43,16 @@ public sealed class WingDowelTemplates : IPartKind
             sketch.Cross(LineUse.Centre, centre, (2 * radius) + 6);
         }
 
-        var level = new Point2(0, dowels.AboveChord);
         if (axis.Across > 0)
         {
             sketch.Across(new(-axis.Across, dowels.AboveChord), new(axis.Across, dowels.AboveChord), bottom - dowels.AboveChord - 8);
         }
 
-        sketch.Up(new(halfWidth, 0), new(halfWidth, level.Y), -8, $"{text.Coarse(dowels.AboveChord)}");
+        if (dowels.AboveChord != 0)
+        {
+            sketch.Up(new(-halfWidth, 0), new(-halfWidth, dowels.AboveChord), 10);
+        }
+
         sketch.Note("Hold against the leading edge, centre lines together, seen from the tail; drill along the root chord line.");
         sketch.Note($"Hole {text.FineWithUnit(radius * 2)} for a dowel of {text.FineWithUnit(dowels.Diameter)}; it stands {text.CoarseWithUnit(dowels.Protrusion)} ahead of the leading edge.");
         sketch.Figure("dowels.spacing", "Dowels, distance between the axes", dowels.Spacing, FigureQuantity.Length);

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using PlanForge.Airframe;
 using PlanForge.Geometry;
-using PlanForge.Geometry.Regions;
 using PlanForge.Parts.Dowels;
 using PlanForge.Parts.Wording;
 
@@ -16,7 +15,7 @@ internal static class FormerTexts
     {
         var text = airframe.Text;
         var bounds = blank.Wood.Bounds;
-        sketch.Engrave(former.Name, NamePlace(blank.Wood));
+        sketch.Engrave(former.Name, NamePlace(blank, outline));
         sketch.Across(new(bounds.MinX, bounds.MinY), new(bounds.MaxX, bounds.MinY), -10);
         sketch.Up(new(bounds.MinX, bounds.MinY), new(bounds.MinX, bounds.MaxY), 10);
         AddCutLineHeights(airframe, former, bounds, sketch);
@@ -53,10 +52,11 @@ internal static class FormerTexts
         return string.Join(", ", parts);
     }
 
-    // On wood: the first place from the middle of the lower part upward that is clear of openings.
-    private static Point2 NamePlace(Region2 wood)
+    // On wood: the first place from below upward that is clear of edges and lines.
+    private static Point2 NamePlace(FormerBlank blank, FormerOutline outline)
     {
         const double Room = 4;
+        var wood = blank.Wood;
         var bounds = wood.Bounds;
         Point2? best = null;
         var clearest = 0.0;
@@ -70,8 +70,10 @@ internal static class FormerTexts
                     continue;
                 }
 
-                // Clear of the centre line too.
+                // Clear of the centre line, the level line and the trim lines too.
                 var clear = Math.Min(wood.DistanceToBoundary(place), Math.Abs(place.X));
+                clear = Math.Min(clear, Math.Abs(place.Y - FormerLines.LevelOf(bounds)));
+                clear = Math.Min(clear, outline.Net.DistanceToBoundary(place));
                 if (clear > Room)
                 {
                     return place;

@@ -56,7 +56,7 @@ public sealed class ShimParts : IPartKind
         // The strip in plan, below the wedges.
         below -= width + 12;
         sketch.Line(LineUse.Cut, Path2.Rectangle(new(0, below, length, below + width)));
-        sketch.Label("strip in plan", new(length / 2, below + (width / 2)));
+        sketch.Label("strip in plan", new(length - 2, below + (width / 2) - 1.25), Anchor.End);
         sketch.Label("FRONT", new(2, below + (width / 2) - 1.25), Anchor.Start);
         sketch.Across(new(0, below), new(length, below), -8);
         sketch.Up(new(length, below), new(length, below + width), -8);

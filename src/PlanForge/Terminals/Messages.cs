@@ -17,7 +17,7 @@ internal sealed class Messages(Terminal terminal, bool isQuiet)
     /// <param name="text">The text of the file it is about, empty when it is about a file as a whole.</param>
     public void Finding(Diagnostic finding, string text)
     {
-        var rendered = DiagnosticText.Render(finding, text);
+        var rendered = DiagnosticText.Render(finding, DiagnosticText.Lines(text));
         WriteLine(finding.Severity == Severity.Error
             ? Coloured(rendered, ": error: ", Red)
             : Coloured(rendered, ": warning: ", Yellow));

@@ -61,7 +61,7 @@ public class DiagnosticTextTests
     public void A_finding_without_a_line_is_its_message(int line, int column)
     {
         var finding = Diagnostic.Warning(new("oxbow.yaml", line, column), "odd");
-        Assert.Equal(finding.ToString(), DiagnosticText.Render(finding, "a: 1\n"));
+        Assert.Equal(finding.ToString(), DiagnosticText.Render(finding, DiagnosticText.Lines("a: 1\n")));
     }
 
     [Fact]
@@ -69,5 +69,5 @@ public class DiagnosticTextTests
         Assert.Equal("oxbow.yaml: warning: odd", Diagnostic.Warning(SourcePosition.WholeFile("oxbow.yaml"), "odd").ToString());
 
     private static string Render(string text, int line, int column, int length, string message) =>
-        DiagnosticText.Render(Diagnostic.Error(new("oxbow.yaml", line, column, length), message), text);
+        DiagnosticText.Render(Diagnostic.Error(new("oxbow.yaml", line, column, length), message), DiagnosticText.Lines(text));
 }

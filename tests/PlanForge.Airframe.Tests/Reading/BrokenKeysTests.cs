@@ -92,7 +92,8 @@ public class BrokenKeysTests
         Edit("A decimal comma within braces", "chord: 200}", "chord: 200,5 mm}",
             "6:41 error: `5 mm` is no key: a comma begins a new one here; decimals are written with a point"),
         Edit("A function with a comma within braces", "chord: 200}", "chord: max(200 mm, 210 mm)}",
-            "6:37 error: the parenthesis is not closed; within { } or [ ] a value with a comma must stand in quotes"));
+            "6:37 error: the parenthesis is not closed; within { } or [ ] a value with a comma must stand in quotes",
+            "6:49 error: `210 mm)` is no key: a comma begins a new one here; put a value with a comma in quotes"));
 
     [Theory]
     [MemberData(nameof(Texts))]

@@ -44,6 +44,8 @@ public class BrokenValuesTests
             "6:39 error: the fraction of a mixed number must be less than 1"),
         Edit("A fraction with blanks divides by a length", "chord: 200", "chord: 3 / 64 in",
             "6:37 error: a length is needed here, and `3 / 64 in` is a value in mm^-1; a fraction is written without blanks, `3/64 in`"),
+        Edit("A fraction over a decimal", "chord: 200", "chord: 1/2.5 in",
+            "6:37 error: a length is needed here, and `1/2.5 in` is a value in mm^-1"),
         Edit("A decimal before a fraction", "chord: 200", "chord: 2.5 1/4 in",
             "6:41 error: an operator is missing before this number; a mixed number is written `2 1/4`"),
         Edit("A mixed number with a hyphen subtracts", "chord: 200", "chord: 8-1/4 in",

@@ -72,5 +72,54 @@ public class LimitTests
         }
     }
 
+    [Fact]
+    public void Many_unknown_names_among_many_known_ones_are_answered_in_time()
+    {
+        var text = new StringBuilder(BrokenDescription.Sound).Append("parameters:\n");
+        for (var i = 0; i < 40_000; i++)
+        {
+            text.Append("  a").Append(i).Append(": x").Append(i).Append('\n');
+        }
+
+        var start = Stopwatch.GetTimestamp();
+        Assert.Equal(40_000, Findings(text.ToString()).Count());
+        Assert.True(Stopwatch.GetElapsedTime(start) < Longest, $"{Stopwatch.GetElapsedTime(start)}");
+    }
+
+    [Fact]
+    public void Many_unknown_keys_are_answered_in_time()
+    {
+        var text = new StringBuilder(BrokenDescription.Sound);
+        for (var i = 0; i < 40_000; i++)
+        {
+            text.Append('k').Append(i).Append(": 1\n");
+        }
+
+        var start = Stopwatch.GetTimestamp();
+        Assert.Equal(40_000, Findings(text.ToString()).Count());
+        Assert.True(Stopwatch.GetElapsedTime(start) < Longest, $"{Stopwatch.GetElapsedTime(start)}");
+    }
+
+    // In braces each of these is a key without value that looks like the second half of a function.
+    [Theory]
+    [InlineData("notes: {", "a), ", "}")]
+    [InlineData("sheets: {", "a), ", "}")]
+    [InlineData("cutter: {kerf: \"", " ", "1/1\"}")]
+    [InlineData("cutter: {kerf: \"          ", "1/1/", "1\"}")]
+    [InlineData("cutter: {kerf: \"", "a+", "b\"}")]
+    [InlineData("cutter: {kerf: \"", "1 ", "\"}")]
+    [InlineData("stock: [{size: \"", "1 x ", "\"}]")]
+    public void Values_made_to_take_long_are_answered_in_time(string head, string unit, string tail)
+    {
+        var text = BrokenDescription.Sound + head + string.Concat(Enumerable.Repeat(unit, (Mebibyte - 1000) / unit.Length)) + tail + "\n";
+        var start = Stopwatch.GetTimestamp();
+        Assert.All(Findings(text), finding => Assert.InRange(finding.Length, 1, 500));
+        Assert.True(Stopwatch.GetElapsedTime(start) < Longest, $"{Stopwatch.GetElapsedTime(start)}");
+    }
+
+    [Fact]
+    public void Ten_faults_in_one_value_are_enough() => Assert.Equal(
+        10, Findings(BrokenDescription.Sound.Replace("chord: 200", "chord: " + string.Join('+', Enumerable.Repeat("a", 50)), StringComparison.Ordinal)).Count());
+
     private static IEnumerable<string> Findings(string text) => Description.Read(text).Diagnostics.Select(d => d.ToString());
 }

@@ -5,7 +5,7 @@ using PlanForge.Geometry;
 
 namespace PlanForge.Airframe.Tests.Sections;
 
-/// <summary>Writes coordinate files for tests, in the layouts and variants of check-values section 3.</summary>
+/// <summary>Writes coordinate files for tests, in the public layouts.</summary>
 internal static class DatText
 {
     /// <summary>Points of a surface at even steps of w, from the nose to the trailing edge.</summary>

@@ -104,7 +104,7 @@ public sealed class PointSectionShapeTests
                     var chord = upper[^2].Towards(upper[^1], (x - 0.95) / 0.05).Y;
                     var prolonged = upper[^2].Y + (before * (x - 0.95));
                     Assert.InRange(
-                        Naca.HeightAt(section.Upper, x), Math.Min(chord, prolonged) - 3e-4, Math.Max(chord, prolonged) + 3e-4);
+                        Naca.HeightAt(section.Upper, x), Math.Min(chord, prolonged) - 5e-5, Math.Max(chord, prolonged) + 5e-5);
                 }
             },
             iter: 300);

@@ -20,17 +20,17 @@ public sealed class SectionFileFuzzTests
 
     [Fact]
     public void A_mutated_file_gives_a_usable_section_or_errors_but_never_throws() =>
-        Gen.Select(Gen.Int[0, 2], Edits.Array[1, 12]).Sample((file, edits) => Check(edits.Aggregate(Files[file], Edited)), iter: 20000);
+        Gen.Select(Gen.Int[0, 2], Edits.Array[1, 12]).Sample((file, edits) => Check(edits.Aggregate(Files[file], Edited)), iter: 8000);
 
     [Fact]
     public void Any_text_gives_a_usable_section_or_errors_but_never_throws() =>
-        Gen.String[Gen.Char[Alphabet], 0, 400].Sample(Check, iter: 20000);
+        Gen.String[Gen.Char[Alphabet], 0, 400].Sample(Check, iter: 8000);
 
     [Fact]
     public void Any_points_give_a_usable_section_or_errors_but_never_throw() =>
         Gen.Select(Gen.Int[-3, 12], Gen.Int[-4, 4]).Array[5, 24].Sample(
             points => Check(string.Concat(points.Select(point => FormattableString.Invariant($"{point.Item1 / 10.0} {point.Item2 / 20.0}\n")))),
-            iter: 20000);
+            iter: 8000);
 
     private static string Edited(string text, (int Kind, double Place, int Character) edit)
     {

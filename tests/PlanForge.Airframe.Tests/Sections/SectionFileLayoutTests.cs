@@ -7,7 +7,7 @@ namespace PlanForge.Airframe.Tests.Sections;
 
 /// <summary>
 /// The two public layouts and what is met in them. Source of the layouts: the pages of the UIUC airfoil coordinates database;
-/// source of the variants: check-values section 3, from memory.
+/// the variants are common practice, no source.
 /// </summary>
 public sealed class SectionFileLayoutTests
 {

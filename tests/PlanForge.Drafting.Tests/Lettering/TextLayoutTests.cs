@@ -99,12 +99,13 @@ public class TextLayoutTests
 
     private static double InkGap(PlacedGlyph first, PlacedGlyph second)
     {
-        var nearest = PointsOf(first).Min(a => PointsOf(second).Min(b => a.DistanceTo(b)));
+        var others = PointsOf(second);
+        var nearest = PointsOf(first).Min(a => others.Min(b => a.DistanceTo(b)));
         return nearest - StrokeAlphabet.StrokeWidth;
     }
 
     private static List<Point2> PointsOf(PlacedGlyph placed) =>
         [.. placed.Glyph.Strokes.SelectMany(stroke => stroke.Segments).SelectMany(
-            segment => Enumerable.Range(0, 41).Select(
-                i => placed.At + ((segment.PointAt(i / 40.0) - Point2.Origin) * placed.Scale)))];
+            segment => Enumerable.Range(0, 17).Select(
+                i => placed.At + ((segment.PointAt(i / 16.0) - Point2.Origin) * placed.Scale)))];
 }

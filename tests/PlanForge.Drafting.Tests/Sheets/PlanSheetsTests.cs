@@ -17,14 +17,14 @@ public class PlanSheetsTests
         var sheets = PlanSheets.Draw(Drawn.Options("A1"), SampleParts.All).Sheets.Sheets;
         var expected = SampleParts.All.GroupBy(part => part.Kind).SelectMany(kind => kind).Select(part => part.Id);
         Assert.Equal(expected, sheets.SelectMany(sheet => sheet.Parts));
-        Assert.All(Drawn.Everywhere(), each => Assert.Equal(
+        Assert.All(Drawn.Everywhere, each => Assert.Equal(
             expected.Order(), each.Result.Sheets.Sheets.SelectMany(sheet => sheet.Parts).Order()));
     }
 
     [Fact]
     public void Nothing_lies_outside_the_frame()
     {
-        foreach (var (options, result) in Drawn.Everywhere())
+        foreach (var (options, result) in Drawn.Everywhere)
         {
             foreach (var sheet in result.Sheets.Sheets)
             {
@@ -40,7 +40,7 @@ public class PlanSheetsTests
     [Fact]
     public void Parts_keep_8_mm_from_each_other_and_clear_of_everything_else_on_the_sheet()
     {
-        foreach (var (options, result) in Drawn.Everywhere())
+        foreach (var (options, result) in Drawn.Everywhere)
         {
             var placing = Placed(options, SampleParts.All);
             Assert.Equal(result.Sheets.Sheets.Length, placing.Count);
@@ -75,7 +75,7 @@ public class PlanSheetsTests
     [Fact]
     public void Texts_outside_the_parts_overlap_nothing_of_their_own_kind()
     {
-        foreach (var (options, result) in Drawn.Everywhere())
+        foreach (var (options, result) in Drawn.Everywhere)
         {
             foreach (var sheet in result.Sheets.Sheets)
             {
@@ -107,7 +107,7 @@ public class PlanSheetsTests
     [Fact]
     public void Every_sheet_has_bars_of_exactly_100_mm_both_ways_and_of_4_inches()
     {
-        foreach (var (_, result) in Drawn.Everywhere())
+        foreach (var (_, result) in Drawn.Everywhere)
         {
             foreach (var sheet in result.Sheets.Sheets)
             {
@@ -171,7 +171,7 @@ public class PlanSheetsTests
     [Fact]
     public void No_lettering_is_under_2_5_mm()
     {
-        foreach (var (_, result) in Drawn.Everywhere())
+        foreach (var (_, result) in Drawn.Everywhere)
         {
             Assert.All(result.Sheets.Sheets.SelectMany(s => s.Drawing.Items).OfType<DrawingItem.Text>(), t => Assert.True(t.Height >= 2.5));
         }

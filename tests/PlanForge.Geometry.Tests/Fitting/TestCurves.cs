@@ -1,4 +1,4 @@
-using MathNet.Numerics;
+using MathNet.Numerics.Integration;
 using PlanForge.Geometry.Fitting;
 
 namespace PlanForge.Geometry.Tests.Fitting;

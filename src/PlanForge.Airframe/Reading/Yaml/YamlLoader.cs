@@ -229,9 +229,10 @@ internal sealed class YamlLoader
             _lastIndex = (int)current.End.Index;
             return current;
         }
-        catch (Exception fault) when (fault is YamlException or InvalidOperationException or ArgumentException)
+        catch (Exception fault) when (fault is not OutOfMemoryException)
         {
-            // The scanner throws the last two, without a position, for some unclosed brackets and impossible escapes.
+            // Besides its own exceptions the library throws InvalidOperationException for some unclosed brackets and
+            // ArgumentException for impossible escapes. Whatever it throws, the text is what it cannot read.
             SyntaxFault.Report(fault, _source, _lastIndex, _openBrackets, _diagnostics);
             return null;
         }

@@ -10,7 +10,7 @@ internal static class Coincidence
     /// <summary>The edges across which something changes, coinciding ones added up, in order of travel.</summary>
     public static List<Edge> Combined(List<Edge> edges, Point2[] positions, double snap)
     {
-        var (order, keys) = (new int[edges.Count], new long[edges.Count]);
+        var (order, keys) = (new int[edges.Count], new double[edges.Count]);
         for (var i = 0; i < order.Length; i++)
         {
             (order[i], keys[i]) = (i, Key(edges[i], positions.Length));
@@ -47,7 +47,8 @@ internal static class Coincidence
         return combined;
     }
 
-    private static long Key(in Edge edge, long vertexCount) =>
+    // One number for a pair of vertices, exact up to 90 million of them.
+    private static double Key(in Edge edge, double vertexCount) =>
         (Math.Min(edge.Start, edge.End) * vertexCount) + Math.Max(edge.Start, edge.End);
 
     // All edges of the group join the same two vertices; the first of those that coincide stands for them.

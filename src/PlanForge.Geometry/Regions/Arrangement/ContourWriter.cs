@@ -85,6 +85,6 @@ internal sealed class ContourWriter(List<Edge> edges, Point2[] positions, List<S
             bulge = (bulge + added) / (1 - (bulge * added));
         }
 
-        return new(start, head.IsForward ? bulge : -bulge);
+        return new(start, head.IsForward ? bulge : 0 - bulge);
     }
 }

@@ -46,14 +46,21 @@ internal sealed class VertexTable
     /// <summary>The first vertex that may lie at or right of an abscissa; those after it follow from left to right.</summary>
     public int FirstFrom(double x)
     {
-        var index = _entries.BinarySearch(x - (2 * _snap));
-        index = index < 0 ? ~index : index;
-        while (index > 0 && _entries[index - 1] >= x - (2 * _snap))
+        var (low, high) = (0, _entries.Count);
+        while (low < high)
         {
-            index--;
+            var middle = (low + high) / 2;
+            if (_entries[middle] < x - (2 * _snap))
+            {
+                low = middle + 1;
+            }
+            else
+            {
+                high = middle;
+            }
         }
 
-        return index;
+        return low;
     }
 
     /// <summary>True when a vertex, and so every later one, lies right of an abscissa.</summary>
