@@ -12,6 +12,7 @@ internal static class BlockPlacing
     private const double Gap = 5;
 
     // Widths at which lines break: narrower ones make ragged columns, wider ones are hard to read (about 75 letters at 2.5 mm).
+    private const double Slim = 55;
     private const double Narrow = 75;
     private const double Wide = 150;
 
@@ -33,11 +34,23 @@ internal static class BlockPlacing
             yield break;
         }
 
-        yield return Together(flat, narrow, new(bounds.MaxX + Gap - narrow.Bounds.MinX, bounds.MaxY - narrow.Bounds.MaxY));
+        yield return Beside(flat, narrow);
+        var slim = TextBlock.Draw(part, unit, sizes, Slim, flat.LooseGrainArrow);
+        if (slim.Bounds.Width < narrow.Bounds.Width)
+        {
+            yield return Beside(flat, slim);
+        }
+
         var below = bounds.Width <= Narrow
             ? narrow
             : TextBlock.Draw(part, unit, sizes, Math.Min(bounds.Width, Wide), flat.LooseGrainArrow);
         yield return Together(flat, below, new(bounds.MinX - below.Bounds.MinX, bounds.MinY - Gap - below.Bounds.MaxY));
+    }
+
+    private static Sketch Beside(FlatPart flat, Sketch block)
+    {
+        var bounds = flat.Sketch.Bounds;
+        return Together(flat, block, new(bounds.MaxX + Gap - block.Bounds.MinX, bounds.MaxY - block.Bounds.MaxY));
     }
 
     private static Sketch Together(FlatPart flat, Sketch block, Vector2 move)

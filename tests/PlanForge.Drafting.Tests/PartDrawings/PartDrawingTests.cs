@@ -92,7 +92,7 @@ public class PartDrawingTests
     [Fact]
     public void A_part_that_is_turned_keeps_its_size_and_says_so()
     {
-        var drawing = PartArrangements.Turned(SampleParts.Former("F3", 92, 118), Unit).Smallest((_, _) => true)!;
+        var drawing = PartArrangements.Turned(SampleParts.Former("F3", 92, 118), Unit).Fitting((_, _) => true).First();
         Assert.True(drawing.IsTurned);
         var cut = ItemExtents.OfAll(drawing.Items.Where(item => item.Layer == Layer.Cut)).Grown(-0.175);
         Assert.Equal(118, cut.Width, 1e-9);
@@ -121,13 +121,13 @@ public class PartDrawingTests
 
     [Fact]
     public void Without_room_there_is_no_drawing() => 
-        Assert.Null(PartArrangements.Upright(SampleParts.Shim(1), Unit).Smallest((_, _) => false));
+        Assert.Empty(PartArrangements.Upright(SampleParts.Shim(1), Unit).Fitting((_, _) => false));
 
     private static Part Part(string id) => SampleParts.All.Single(part => part.Id == id);
 
-    private static PartDrawing Upright(Part part) => PartArrangements.Upright(part, Unit).Smallest((_, _) => true)!;
+    private static PartDrawing Upright(Part part) => PartArrangements.Upright(part, Unit).Fitting((_, _) => true).First();
 
-    private static IEnumerable<PartDrawing> Both(Part part) => [Upright(part), PartArrangements.Turned(part, Unit).Smallest((_, _) => true)!];
+    private static IEnumerable<PartDrawing> Both(Part part) => [Upright(part), PartArrangements.Turned(part, Unit).Fitting((_, _) => true).First()];
 
     /// <summary>What belongs to the part itself, and the texts of the block: those on the notes layer that are no labels.</summary>
     private static (List<DrawingItem> Own, List<DrawingItem.Text> Block) Split(PartDrawing drawing)
