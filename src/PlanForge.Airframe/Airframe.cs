@@ -16,7 +16,7 @@ namespace PlanForge.Airframe;
 /// <param name="Owner">Legal owner for the title strip, or empty.</param>
 /// <param name="Notes">Free lines for the sheets.</param>
 /// <param name="DisplayUnit">The unit lengths are shown in: the description's own.</param>
-/// <param name="Parameters">The named parameters in the order of the file.</param>
+/// <param name="Parameters">The named parameters in the order of their names: their order in the file says nothing.</param>
 /// <param name="Wing">The wing.</param>
 /// <param name="Fuselage">The fuselage.</param>
 /// <param name="Formers">The formers in the order of the file; names are unique.</param>

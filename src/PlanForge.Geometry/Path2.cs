@@ -233,8 +233,9 @@ public sealed class Path2
                 continue;
             }
 
-            // A chord over the angle a of a circle of radius r has the sagitta r (1 − cos(a/2)).
-            var step = 2 * Math.Acos(Math.Max(0, 1 - (tolerance / segment.Radius)));
+            // A chord over the angle a of a circle of radius r has the sagitta r (1 − cos(a/2)) = 2 r sin²(a/4); the sine of
+            // the small angle keeps its digits where the cosine rounds to 1 and an all but straight arc would never end.
+            var step = 4 * Math.Asin(Math.Min(1, Math.Sqrt(tolerance / (2 * segment.Radius))));
             var pieces = Math.Max(1, (int)Math.Ceiling(Math.Abs(segment.Sweep) / step));
             for (var i = 1; i < pieces; i++)
             {

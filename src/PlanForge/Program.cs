@@ -1,1 +1,5 @@
-return 0;
+using PlanForge;
+using PlanForge.Folders;
+using PlanForge.Terminals;
+
+return (int)Application.Run(args, Terminal.OfProcess(), new Disk());

@@ -72,3 +72,59 @@ internal sealed class ArcSection(double sagitta) : Section
         return new(w, sign * (_radius - Math.Abs(sagitta) - root), 1, sign * fromMiddle / root);
     }
 }
+
+/// <summary>A whole description with plain defaults, for tests that change one thing.</summary>
+internal static class Description
+{
+    public static FormerDescription Former(string name, double station, double thickness = 3) => new(
+        name, station, thickness, "ply", GrainDirection.Across, false, default, null, [], null, [], [], Build.Nowhere);
+
+    public static AirframeDescription Airframe(
+        WingDescription wing, ImmutableArray<FuselageStation> stations, double skin = 3, params ImmutableArray<FormerDescription> formers) => new(
+            "Test",
+            "",
+            "",
+            [],
+            DisplayUnit.Millimetre,
+            [],
+            wing,
+            new FuselageDescription(new(skin, skin, skin), stations, [], Build.Nowhere),
+            formers,
+            new SaddleDescription(0, 0, 25, 0, 40, null, null, Build.Nowhere),
+            null,
+            null,
+            null,
+            new ShimsDescription(Build.Degrees(-1), Build.Degrees(1), Build.Degrees(0.5), 12, Build.Nowhere),
+            null,
+            new BenchDescription(10, 50, Build.Nowhere),
+            [],
+            new SheetsDescription("A3", false, Build.Nowhere),
+            new CutterDescription(null, Build.Nowhere));
+
+    /// <summary>A plate wing of given dihedral and incidence (degrees) at station 100, height 60, on a box 90 wide.</summary>
+    public static AirframeDescription PlateOnBox(double dihedral, double incidence, params ImmutableArray<FormerDescription> formers) => Airframe(
+        Build.WingDescription(
+            [new(600, Build.Degrees(dihedral), new(new PlateSection(), 200, Build.Nowhere), 0, 0, Build.Nowhere)],
+            new PlateSection(),
+            200,
+            incidence,
+            100,
+            60),
+        [Build.Box(0, 45, 90, -40), Build.Box(500, 45, 90, -40)],
+        3,
+        formers);
+
+    public static RiggedAirframe Rigged(AirframeDescription description)
+    {
+        var findings = new List<Diagnostic>();
+        var rigged = RiggedAirframe.Of(description, findings);
+        Assert.DoesNotContain(findings, finding => finding.Severity == Severity.Error);
+        return rigged!;
+    }
+
+    public static Part Single(AirframeDescription description, string id) => PartList.Of(description).Parts.Single(part => part.Id == id);
+
+    public static double Value(this Part part, string key) => part.Figures.Single(figure => figure.Key == key).Value;
+
+    public static IEnumerable<Geometry.Path2> Lines(this Part part, LineUse use) => part.Lines.Where(line => line.Use == use).Select(line => line.Path);
+}

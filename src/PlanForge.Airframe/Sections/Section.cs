@@ -38,19 +38,19 @@ public abstract class Section
 
     /// <summary>
     /// Greatest thickness, in chords: the greatest difference in height of the two surfaces at equal w. Computed from the
-    /// surfaces at every call (some 20 µs).
+    /// surfaces at every call (some tens of microseconds).
     /// </summary>
-    public double Thickness => throw new NotImplementedException();
+    public double Thickness => SectionMeasures.Thickness(this);
 
     /// <summary>
     /// Camber, in chords: the height of the mean line (half-way between the surfaces at equal w) where it is farthest from
-    /// the chord line; negative when that is below. Computed from the surfaces at every call (some 20 µs).
+    /// the chord line; negative when that is below. Computed from the surfaces at every call (some tens of microseconds).
     /// </summary>
-    public double Camber => throw new NotImplementedException();
+    public double Camber => SectionMeasures.Camber(this);
 
     /// <summary>
     /// The line a straightedge held against the lower surface finds, or null when the surface is so convex that it would
-    /// rock. Computed from the surface at every call (some 20 µs).
+    /// rock. Computed from the surface at every call (some tens of microseconds).
     /// </summary>
-    public UndersideLine? Underside => throw new NotImplementedException();
+    public UndersideLine? Underside => UndersideFinder.Find(this);
 }

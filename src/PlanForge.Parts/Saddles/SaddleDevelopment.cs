@@ -14,6 +14,9 @@ namespace PlanForge.Parts.Saddles;
 /// </remarks>
 internal sealed class SaddleDevelopment
 {
+    // The two sides of a corner stand nearer than this, mm.
+    private const double SamePlace = 1e-9;
+
     private readonly FuselageShape _body;
     private readonly ImmutableArray<Frame> _frames;
     private readonly Placement2 _placement;
@@ -180,35 +183,43 @@ internal sealed class SaddleDevelopment
         for (var i = 1; i < points.Length; i++)
         {
             var (a, b) = (points[i - 1], points[i]);
-            var turn = FlatTurn(a, b);
             var step = b.Outer - a.Outer;
+            if (step.Length < SamePlace)
+            {
+                angle += CornerTurn(a, b);
+                frames.Add(Frame.At(b, place, angle));
+                continue;
+            }
+
+            // The chord leaves the line at a and meets it again at b, each by an angle within the surface there.
+            double leaving = TurnWithin(a.Tangent, step, a.SideNormal), meeting = TurnWithin(step, b.Tangent, b.SideNormal);
 
             // A chord is shorter than its arc by κ²h²/24; the part of the curvature out of the surface is lost in the flat.
-            var mean = (a.SideNormal + b.SideNormal).Unit();
-            var outOfFace = (b.Tangent - a.Tangent).Dot(mean);
-            var length = step.Length * (1 + (outOfFace * outOfFace / 24));
-            place += Vector2.FromAngle(angle + (turn / 2)) * length;
-            angle += turn;
+            var outOfFace = (b.Tangent - a.Tangent).Dot((a.SideNormal + b.SideNormal).Unit());
+            place += Vector2.FromAngle(angle + leaving) * (step.Length * (1 + (outOfFace * outOfFace / 24)));
+            angle += leaving + meeting;
             frames.Add(Frame.At(b, place, angle));
         }
 
         return frames.MoveToImmutable();
     }
 
-    // How far the flat line turns from a to b, radians, anticlockwise with x aft and y up: seen against the outward normal.
-    private static double FlatTurn(SaddlePoint a, SaddlePoint b)
+    // How far the flat line turns at a corner, where a and b are the same place.
+    private static double CornerTurn(SaddlePoint a, SaddlePoint b)
     {
         var fold = a.SideNormal.Cross(b.SideNormal);
-        if (a.Bay != b.Bay && a.Outer.DistanceTo(b.Outer) < 1e-6 && fold.Length > 1e-9)
+        if (fold.Length < 1e-9)
         {
-            // At a fold of the body both faces keep the angle between the line and the fold.
-            var crease = fold.Unit();
-            return TurnWithin(a.Tangent, crease, a.SideNormal) + TurnWithin(crease, b.Tangent, b.SideNormal);
+            return TurnWithin(a.Tangent, b.Tangent, a.SideNormal);
         }
 
-        return TurnWithin(a.Tangent, b.Tangent, (a.SideNormal + b.SideNormal).Unit());
+        // At a fold of the body both faces keep the angle between the line and the fold.
+        var crease = fold.Unit();
+        return TurnWithin(a.Tangent, crease, a.SideNormal) + TurnWithin(crease, b.Tangent, b.SideNormal);
     }
 
+    // The angle from one direction to another within a surface, radians, anticlockwise with x aft and y up: seen against
+    // the outward normal.
     private static double TurnWithin(Vector3 from, Vector3 to, Vector3 normal) => Math.Atan2(-from.Cross(to).Dot(normal), from.Dot(to));
 
     /// <summary>A point of the flat line: place, direction of the line, and direction of the ruling upward.</summary>

@@ -34,6 +34,12 @@ internal sealed class SaddleLine
     /// <summary>Station of the rear end on the outer face, mm.</summary>
     public double To => Points[^1].Outer.X;
 
+    /// <summary>True when the front end is where the wing's surface leaves the body, not where it was asked for.</summary>
+    public bool IsCutShortInFront { get; private init; }
+
+    /// <summary>The same of the rear end.</summary>
+    public bool IsCutShortBehind { get; private init; }
+
     /// <summary>Solves the line.</summary>
     /// <param name="wing">The wing.</param>
     /// <param name="body">The fuselage.</param>
@@ -41,13 +47,13 @@ internal sealed class SaddleLine
     /// <param name="seatTape">Thickness of the tape on the seat, mm.</param>
     /// <param name="from">Station of the front end, or null for the leading edge.</param>
     /// <param name="to">Station of the rear end, or null for the trailing edge.</param>
-    /// <returns>The line; or null where the wing's surface misses the side anywhere between the ends.</returns>
+    /// <returns>The line, cut short where it would leave the body; null where no part of it lies on the body.</returns>
     public static SaddleLine? Solve(WingShape wing, FuselageShape body, WingSide side, double seatTape, double? from, double? to)
     {
         var solver = new SaddleSolver(wing, body, side, seatTape);
         var first = from is { } front ? ParameterAt(solver, front) : Nose;
         var last = to is { } rear ? ParameterAt(solver, rear) : 1;
-        if (!(last > first))
+        if (!(last > first) || OnBody(solver, body, first, last) is not { } range)
         {
             return null;
         }
@@ -56,7 +62,7 @@ internal sealed class SaddleLine
         SaddlePoint? before = null;
         for (var i = 0; i <= StepCount; i++)
         {
-            if (solver.At(first + ((last - first) * i / StepCount)) is not { } point)
+            if (solver.At(range.First + ((range.Last - range.First) * i / StepCount)) is not { } point)
             {
                 return null;
             }
@@ -70,7 +76,11 @@ internal sealed class SaddleLine
             before = point;
         }
 
-        return new(solver, points.ToImmutable());
+        return new(solver, points.ToImmutable())
+        {
+            IsCutShortInFront = range.First > first,
+            IsCutShortBehind = range.Last < last,
+        };
     }
 
     /// <summary>The point at a station of the outer face, or null outside the line.</summary>
@@ -87,6 +97,46 @@ internal sealed class SaddleLine
         }
 
         return null;
+    }
+
+    // The range of w whose points lie within the body's height and length: from the first such probe to the last, ends refined.
+    private static (double First, double Last)? OnBody(SaddleSolver solver, FuselageShape body, double first, double last)
+    {
+        const int Probes = 32;
+        double Inside(double w)
+        {
+            if (solver.At(w) is not { } point)
+            {
+                return -1;
+            }
+
+            var section = body.BayAt(point.Outer.X).At(point.Outer.X);
+            var withinHeight = Math.Min(section.Upper.Value - point.Outer.Z, point.Outer.Z - section.Lower.Value);
+            var withinLength = Math.Min(point.Outer.X - body.From, body.To - point.Outer.X);
+            return Math.Min(withinHeight, withinLength);
+        }
+
+        double At(int probe) => first + ((last - first) * probe / Probes);
+        var front = 0;
+        while (front <= Probes && Inside(At(front)) < 0)
+        {
+            front++;
+        }
+
+        if (front > Probes)
+        {
+            return null;
+        }
+
+        var rear = Probes;
+        while (rear > front && Inside(At(rear)) < 0)
+        {
+            rear--;
+        }
+
+        var cutFirst = front == 0 ? first : RootFinder.Bracketed(Inside, At(front - 1), At(front), 1e-13) ?? At(front);
+        var cutLast = rear == Probes ? last : RootFinder.Bracketed(Inside, At(rear), At(rear + 1), 1e-13) ?? At(rear);
+        return cutLast > cutFirst ? (cutFirst, cutLast) : null;
     }
 
     private static double ParameterAt(SaddleSolver solver, double station)

@@ -25,14 +25,18 @@ internal sealed class SaddleSolver(WingShape wing, FuselageShape body, WingSide 
     public SaddlePoint? At(double w)
     {
         double? before = null;
+        Point3 seatBefore = default;
         for (var panel = 0; panel < wing.Panels.Length; panel++)
         {
-            var (from, to) = wing.Range(panel, side, w);
+            var (from, to) = wing.Range(panel, side, w, seatTape);
             var atFrom = Outside(panel, from, w);
             if (before is < 0 && atFrom >= 0)
             {
-                // The surfaces of two panels miss each other by a trace in the mitre plane, and the side passes between.
-                return Solved(panel, from, w);
+                // The surfaces of two panels miss each other by a trace in the mitre plane, and the side passes between:
+                // the saddle bridges the gap straight.
+                var bridge = (Inner: seatBefore, Outer: SeatAt(panel, from, w).Seat);
+                var at = RootFinder.Bracketed(t => Outside(bridge.Inner.Towards(bridge.Outer, t)), 0, 1, RootTolerance) ?? 1;
+                return Solved(panel, from, w, bridge.Inner.Towards(bridge.Outer, at));
             }
 
             var atTo = Outside(panel, to, w);
@@ -40,10 +44,10 @@ internal sealed class SaddleSolver(WingShape wing, FuselageShape body, WingSide 
             {
                 var index = panel;
                 var along = RootFinder.Bracketed(s => Outside(index, s, w), from, to, RootTolerance);
-                return along is { } found ? Solved(panel, found, w) : null;
+                return along is { } found ? Solved(panel, found, w, SeatAt(panel, found, w).Seat) : null;
             }
 
-            before = atTo;
+            (before, seatBefore) = (atTo, SeatAt(panel, to, w).Seat);
         }
 
         return null;
@@ -58,15 +62,13 @@ internal sealed class SaddleSolver(WingShape wing, FuselageShape body, WingSide 
     }
 
     // How far the seat point lies outside the body's side, mm along y.
-    private double Outside(int panel, double along, double w)
-    {
-        var seat = SeatAt(panel, along, w).Seat;
-        return seat.Y - body.HalfBreadthAt(seat.X, seat.Z);
-    }
+    private double Outside(int panel, double along, double w) => Outside(SeatAt(panel, along, w).Seat);
 
-    private SaddlePoint Solved(int panel, double along, double w)
+    private double Outside(Point3 seat) => seat.Y - body.HalfBreadthAt(seat.X, seat.Z);
+
+    private SaddlePoint Solved(int panel, double along, double w, Point3 outer)
     {
-        var (_, wingNormal, outer) = SeatAt(panel, along, w);
+        var (_, wingNormal, _) = SeatAt(panel, along, w);
         var bay = body.BayAt(outer.X);
         var face = FuselageShape.SideAt(bay, outer.X, outer.Z);
         var sideNormal = FuselageShape.OutwardNormal(face);
@@ -117,7 +119,7 @@ internal sealed class SaddleSolver(WingShape wing, FuselageShape body, WingSide 
     private (Point3 Inner, Point3 Foot) InnerOf(int panel, FuselageBay bay, double along, double w, Point3 start)
     {
         double x = start.X, z = start.Z;
-        var (from, to) = wing.Range(panel, side, w);
+        var (from, to) = wing.Range(panel, side, w, seatTape);
         Point3 inner = start, foot = start;
         for (var round = 0; round < GreatestRoundCount; round++)
         {
@@ -126,13 +128,13 @@ internal sealed class SaddleSolver(WingShape wing, FuselageShape body, WingSide 
                 // The line to the inner face passes a joint: go on along the neighbouring panel.
                 panel--;
                 along += wing.Panels[panel].Length;
-                (from, to) = wing.Range(panel, side, w);
+                (from, to) = wing.Range(panel, side, w, seatTape);
             }
             else if (along > to && panel < wing.Panels.Length - 1)
             {
                 along -= wing.Panels[panel].Length;
                 panel++;
-                (from, to) = wing.Range(panel, side, w);
+                (from, to) = wing.Range(panel, side, w, seatTape);
             }
 
             var (surface, _, seat) = SeatAt(panel, along, w);

@@ -14,6 +14,9 @@ internal sealed class FuselageInside(FuselageShape outside)
 
     private const double Tolerance = 1e-11;
 
+    // A foot lies at most one thickness from the plane; further from a fold than this no neighbour can matter.
+    private readonly double _reach = Math.Max(outside.Skin.Side, Math.Max(outside.Skin.Top, outside.Skin.Bottom));
+
     /// <summary>Thickness of the skin at a surface point with an outward normal.</summary>
     public double ThicknessAt(Zone zone, Vector3 normal)
     {
@@ -37,8 +40,14 @@ internal sealed class FuselageInside(FuselageShape outside)
     /// <summary>The point of the inside in the plane of a station, for a zone and its parameter v: (y, z), mm.</summary>
     public Point2 InPlane(double station, Zone zone, double v)
     {
+        var homeBay = outside.BayAt(station);
+        var home = homeBay.Index;
         Foot? best = null;
-        var home = outside.BayAt(station).Index;
+        if (station > homeBay.From + _reach && station < homeBay.To - _reach)
+        {
+            return FootInPlane(homeBay, station, zone, v).Inner;
+        }
+
         for (var i = Math.Max(0, home - 1); i <= Math.Min(outside.Bays.Length - 1, home + 1); i++)
         {
             var bay = outside.Bays[i];
@@ -48,6 +57,38 @@ internal sealed class FuselageInside(FuselageShape outside)
 
         return best!.Value.Inner;
     }
+
+    /// <summary>Half-breadth of the inside at a station and height, mm; null above or below the inside.</summary>
+    public double? HalfBreadthAt(double station, double height)
+    {
+        if (height < InPlane(station, Zone.Bottom, 0).Y || height > InPlane(station, Zone.Top, 0).Y)
+        {
+            return null;
+        }
+
+        var section = outside.BayAt(station).At(station);
+        foreach (var zone in (ReadOnlySpan<Zone>)[Zone.Side, Zone.LowerCorner, Zone.UpperCorner])
+        {
+            if (!section.Has(zone))
+            {
+                continue;
+            }
+
+            // A leaning side runs on a little, to the sharp corner inside the skins.
+            var (from, to) = zone == Zone.Side ? (-0.1, 1.1) : (0.0, 1.0);
+            double Above(double v) => InPlane(station, zone, v).Y - height;
+            if (RootFinder.Bracketed(Above, from, to, 1e-13) is { } v && (zone != Zone.Side || IsOnSide(section, v)))
+            {
+                return InPlane(station, zone, v).X;
+            }
+        }
+
+        return null;
+    }
+
+    // With rounded corners the side ends where the corner begins.
+    private static bool IsOnSide(CrossSection section, double v) =>
+        (v >= 0 || !section.Has(Zone.LowerCorner)) && (v <= 1 || !section.Has(Zone.UpperCorner));
 
     /// <summary>True when a bay's functions hold at a station; the end bays run on.</summary>
     public bool IsWithin(int bay, double station) =>

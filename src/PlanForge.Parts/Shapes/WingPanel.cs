@@ -81,29 +81,34 @@ internal sealed record WingPanel(
     }
 
     /// <summary>
-    /// The distance along the panel at which the surface at w meets the mitre plane through an end of the panel. The plane
-    /// holds the x axis and is turned from the panel's own cross-section by <paramref name="turn"/> radians.
+    /// The distance along the panel at which the surface at w, moved out by <paramref name="seatTape"/>, meets a mitre plane.
+    /// The plane holds the x axis direction, passes through <paramref name="joint"/> and is tilted from upright by
+    /// <paramref name="tilt"/> radians, as a panel of that dihedral is.
     /// </summary>
-    public double MitreAt(WingSide side, double w, double end, double turn)
+    public double MitreAt(WingSide side, double w, double seatTape, Point3 joint, double tilt)
     {
-        if (turn == 0)
+        // The distance from the plane is all but linear along the panel (taper, twist and the turning normal bend it a
+        // trace), so each Newton step gains several digits.
+        const int GreatestRoundCount = 12;
+        const double Tolerance = 1e-12;
+        var (sin, cos) = Math.SinCos(tilt);
+        var along = joint == Start ? 0 : Length;
+        for (var round = 0; round < GreatestRoundCount; round++)
         {
-            return end;
-        }
-
-        // along = end + up(along) tan(turn); up changes so little with along (taper, twist) that each round gains 2-4 digits.
-        const int Rounds = 12;
-        var slope = Math.Tan(turn);
-        var along = end;
-        for (var i = 0; i < Rounds; i++)
-        {
-            var next = end + (InSectionPlane(side, along, w).Up.Value * slope);
-            if (Math.Abs(next - along) < 1e-13 * Length)
+            var surface = At(side, along, w);
+            var seat = surface.Point;
+            if (seatTape > 0)
             {
-                return next;
+                seat += WingShape.OutwardNormal(side, surface) * seatTape;
             }
 
-            along = next;
+            var distance = ((seat.Y - joint.Y) * cos) + ((seat.Z - joint.Z) * sin);
+            if (Math.Abs(distance) < Tolerance)
+            {
+                break;
+            }
+
+            along -= distance / ((surface.Y.Du * cos) + (surface.Z.Du * sin));
         }
 
         return along;

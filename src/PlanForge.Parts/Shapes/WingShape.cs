@@ -74,19 +74,15 @@ public sealed class WingShape
         return side == WingSide.Lower ? down : -down;
     }
 
-    /// <summary>Where a panel's surface at w begins and ends between its mitre planes, mm along the panel.</summary>
-    internal (double From, double To) Range(int panel, WingSide side, double w)
+    /// <summary>Where a panel's surface at w, moved out by the seat tape, begins and ends between its mitre planes, mm along the panel.</summary>
+    internal (double From, double To) Range(int panel, WingSide side, double w, double seatTape)
     {
         var it = Panels[panel];
-        var innerPlane = panel == 0 ? 0 : (Panels[panel - 1].Dihedral + it.Dihedral) / 2;
-        var from = it.MitreAt(side, w, 0, it.Dihedral - innerPlane);
-        if (panel == Panels.Length - 1)
-        {
-            return (from, it.Length);
-        }
-
-        var outerPlane = (it.Dihedral + Panels[panel + 1].Dihedral) / 2;
-        return (from, it.MitreAt(side, w, it.Length, it.Dihedral - outerPlane));
+        var innerTilt = panel == 0 ? 0 : (Panels[panel - 1].Dihedral + it.Dihedral) / 2;
+        var from = it.MitreAt(side, w, seatTape, it.Start, innerTilt);
+        return panel == Panels.Length - 1
+            ? (from, it.Length)
+            : (from, it.MitreAt(side, w, seatTape, it.End, (it.Dihedral + Panels[panel + 1].Dihedral) / 2));
     }
 
     /// <summary>A place on or near the wing given in its own axes before incidence: x aft along the root chord, y, z up.</summary>

@@ -34,11 +34,11 @@ public sealed class NacaDesignationTests
     [InlineData(5, 1.4063, 0.2625)]
     [InlineData(7.5, 2.0391, 0.2437)]
     [InlineData(10, 2.6250, 0.2250)]
-    public void Mean_line_64_is_the_published_one(double x, double height, double slope) => 
+    public void Mean_line_64_is_the_published_one(double x, double height, double slope) =>
         Check("6412", x, height, slope, 5.1e-5, 5.1e-5);
 
     // Source: mean line 230, the same table. It seems to use finer constants than the published r = 0.2025 and
-    // k1 = 15.957, with which it agrees to 1.2e-3 % chord (check-values 1.6).
+    // k1 = 15.957, with which it agrees to 1.2e-3 % chord.
     [Theory]
     [InlineData(0, 0, 0.3053)]
     [InlineData(0.5, 0.1486, 0.2893)]
@@ -50,7 +50,7 @@ public sealed class NacaDesignationTests
     public void Mean_line_230_is_the_published_one(double x, double height, double slope) =>
         Check("23012", x, height, slope, 1.2e-3, 2.5e-4);
 
-    // Source: greatest heights of the lines 210 to 250 (derived from r and k1, check-values 1.3), at 5, 10, 15, 20 and 25 %.
+    // Source: greatest heights of the lines 210 to 250 (derived here from the published r and k1), at 5, 10, 15, 20 and 25 %.
     [Theory]
     [InlineData("21012", 5, 1.113)]
     [InlineData("22012", 10, 1.534)]

@@ -1,0 +1,94 @@
+using PlanForge.Airframe.Diagnostics;
+using PlanForge.Airframe.Format;
+using PlanForge.Airframe.Reading.Yaml;
+
+namespace PlanForge.Airframe.Reading;
+
+/// <summary>Reads descriptions.</summary>
+public static class AirframeReader
+{
+    /// <summary>Reads a description and checks everything about it that needs no geometry.</summary>
+    /// <remarks>
+    /// One run reports all errors. A value that failed is reported once, not again by what uses it. Key order does not matter.
+    /// The method keeps no state and never throws on account of the text.
+    /// </remarks>
+    /// <param name="fileName">The description's name as the user gave it, for messages.</param>
+    /// <param name="text">Its text.</param>
+    /// <param name="readSectionFile">
+    /// Gives the text of a file named in the description, by its path relative to it with <c>/</c> between the parts; null when
+    /// there is no such file. Called once for each name; what it throws is the caller's.
+    /// </param>
+    public static ReadResult Read(string fileName, string text, Func<string, string?> readSectionFile)
+    {
+        ArgumentNullException.ThrowIfNull(fileName);
+        ArgumentNullException.ThrowIfNull(text);
+        ArgumentNullException.ThrowIfNull(readSectionFile);
+        var diagnostics = new DiagnosticList(fileName);
+        var airframe = YamlLoader.Load(new SourceText(fileName, text), diagnostics) is { } root
+            ? Read(root, new SectionFiles(fileName, readSectionFile, diagnostics), diagnostics)
+            : null;
+        return new(diagnostics.HasErrors ? null : airframe, diagnostics.ToSorted());
+    }
+
+    private static AirframeDescription? Read(YamlMapping root, SectionFiles files, DiagnosticList diagnostics)
+    {
+        // Units and parameters are needed before any other value, wherever they stand.
+        var units = UnitsOf(root);
+        var quantities = new QuantityReader(units, diagnostics);
+        var parameters = ParameterTable.Read(root.Find(AirframeFormat.Parameters.Name), quantities, diagnostics);
+        var values = new ValueReader(quantities, parameters, diagnostics).ReadMapping(root, AirframeFormat.Root);
+
+        var findings = new Findings(quantities, diagnostics);
+        var sections = new SectionReader(files, diagnostics);
+        var wing = WingReader.Read(values.Mapping(AirframeFormat.Wing), sections, findings);
+        var fuselage = FuselageReader.Read(values.Mapping(AirframeFormat.Fuselage), findings);
+        var formers = FormerReader.Read(values.List(AirframeFormat.Formers), findings);
+        var retention = values.Mapping(AirframeFormat.Retention);
+        var saddle = FittingReader.Saddle(values.Mapping(AirframeFormat.Saddle), wing, findings);
+        var dowels = FittingReader.Dowels(retention?.Mapping(FittingFormat.Dowels));
+        var bolts = FittingReader.Bolts(retention?.Mapping(FittingFormat.Bolts));
+        var tailplane = TailplaneReader.Read(values.Mapping(AirframeFormat.Tailplane), sections, findings);
+        var shims = FittingReader.Shims(values.Mapping(AirframeFormat.Shims), findings);
+        var thrustLine = FittingReader.ThrustLine(values.Mapping(AirframeFormat.ThrustLine));
+        var bench = FittingReader.Bench(values.Mapping(AirframeFormat.Bench));
+        var stock = WorkshopReader.Stock(values.List(AirframeFormat.Stock), findings);
+        var sheets = WorkshopReader.Sheets(values.Mapping(AirframeFormat.Sheets));
+        var cutter = WorkshopReader.Cutter(values.Mapping(AirframeFormat.Cutter));
+        if (diagnostics.HasErrors || wing is null || fuselage is null || saddle is null || shims is null || bench is null
+            || sheets is null || cutter is null)
+        {
+            return null;
+        }
+
+        parameters.WarnOfUnused();
+        var airframe = new AirframeDescription(
+            values.Text(AirframeFormat.Name),
+            values.Text(AirframeFormat.Revision),
+            values.Text(AirframeFormat.Owner),
+            [.. values.List(AirframeFormat.Notes).OfType<TextValue>().Select(note => note.Text)],
+            units,
+            parameters.ToNamed(),
+            wing,
+            fuselage,
+            formers,
+            saddle,
+            dowels,
+            bolts,
+            tailplane,
+            shims,
+            thrustLine,
+            bench,
+            stock,
+            sheets,
+            cutter);
+        CommonPractice.Check(airframe, findings);
+        return airframe;
+    }
+
+    /// <summary>The unit of bare numbers; millimetres while the key is missing or wrong, which is reported with the other keys.</summary>
+    private static DisplayUnit UnitsOf(YamlMapping root) =>
+        root.Find(AirframeFormat.Units.Name) is YamlScalar scalar
+            && AirframeFormat.Units.Format.Words.IndexOf(scalar.Text) is >= 0 and var index
+            ? (DisplayUnit)index
+            : DisplayUnit.Millimetre;
+}

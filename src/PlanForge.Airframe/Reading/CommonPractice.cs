@@ -1,0 +1,95 @@
+using PlanForge.Airframe.Diagnostics;
+using PlanForge.Airframe.Quantities;
+
+namespace PlanForge.Airframe.Reading;
+
+/// <summary>Warns of what can be built and is probably a slip. Only what needs no geometry; the rest is found where that is.</summary>
+internal static class CommonPractice
+{
+    // Common practice, no source: models fly with 0 to 3 degrees; more than this is usually a sign or a unit gone wrong.
+    private static readonly double GreatestUsualIncidence = Unit.Degree.ToBase(6);
+
+    // Common practice, no source: a rim of less in sheet balsa or ply breaks when the former is handled.
+    private const double LeastUsualRim = 3;
+
+    /// <summary>Checks a sound airframe.</summary>
+    public static void Check(AirframeDescription airframe, Findings findings)
+    {
+        CheckIncidence("the wing", airframe.Wing.Incidence, findings);
+        if (airframe.Tailplane is { } tailplane)
+        {
+            CheckIncidence("the tailplane", tailplane.Incidence, findings);
+        }
+
+        CheckSaddle(airframe.Saddle, airframe.Wing, findings);
+        var stations = airframe.Fuselage.Stations;
+        foreach (var former in airframe.Formers)
+        {
+            CheckPlace(former, stations[0].Station, stations[^1].Station, findings);
+            CheckRim(former, findings);
+        }
+    }
+
+    private static void CheckIncidence(string what, IncidenceDescription incidence, Findings findings)
+    {
+        if (Math.Abs(incidence.Angle) > GreatestUsualIncidence)
+        {
+            findings.Warning(
+                incidence.At,
+                $"the incidence of {what} is {findings.Angle(incidence.Angle)}; "
+                    + $"over {findings.Angle(GreatestUsualIncidence)} either way is unusual");
+        }
+    }
+
+    // Common practice, no source: a former stands inside the body.
+    private static void CheckPlace(FormerDescription former, double first, double last, Findings findings)
+    {
+        var (front, rear) = (former.Station, former.Station + former.Thickness);
+        var name = Quote.Text(former.Name);
+        var body = $"the fuselage, which runs from {findings.Length(first)} to {findings.Length(last)}";
+        if (rear < first || front > last)
+        {
+            findings.Warning(former.At, $"the former {name} at {findings.Length(front)} lies outside of {body}");
+        }
+        else if (front < first || rear > last)
+        {
+            findings.Warning(
+                former.At,
+                $"the former {name} from {findings.Length(front)} to {findings.Length(rear)} lies partly outside of {body}");
+        }
+    }
+
+    private static void CheckRim(FormerDescription former, Findings findings)
+    {
+        if (former.Lightening is { } lightening && lightening.Rim < LeastUsualRim)
+        {
+            findings.Warning(
+                lightening.At,
+                $"the rim of the former {Quote.Text(former.Name)} is {findings.Length(lightening.Rim)}; "
+                    + $"under {findings.Length(LeastUsualRim)} it breaks easily");
+        }
+    }
+
+    // Common practice, no source: a saddle lies under the wing's root. The chord is taken level: at the incidences that are
+    // not warned of, its projection is at most 0.6 % shorter.
+    private static void CheckSaddle(SaddleDescription saddle, WingDescription wing, Findings findings)
+    {
+        var leading = wing.LeadingEdge.Station;
+        var trailing = leading + wing.Root.Chord;
+        var from = saddle.From ?? leading;
+        var to = saddle.To ?? trailing;
+        if (to - from > wing.Root.Chord)
+        {
+            findings.Warning(
+                saddle.At,
+                $"the saddle is {findings.Length(to - from)} long; the root chord is {findings.Length(wing.Root.Chord)}");
+        }
+        else if (from < leading || to > trailing)
+        {
+            findings.Warning(
+                saddle.At,
+                $"the saddle from {findings.Length(from)} to {findings.Length(to)} reaches beyond the root chord, "
+                    + $"from {findings.Length(leading)} to {findings.Length(trailing)}");
+        }
+    }
+}

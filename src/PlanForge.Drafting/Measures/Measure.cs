@@ -1,0 +1,106 @@
+using System.Globalization;
+using PlanForge.Airframe;
+using PlanForge.Drafting.Lettering;
+
+namespace PlanForge.Drafting.Measures;
+
+/// <summary>How numbers are written on the sheets; always with the invariant culture, never with a minus zero.</summary>
+public static class Measure
+{
+    /// <summary>Millimetres in an inch, exactly.</summary>
+    public const double Inch = 25.4;
+
+    private const int Sixtyfourths = 64;
+
+    // Nearer than this to a sixty-fourth, in inches, a length is written as a fraction, else as thousandths: a steel rule
+    // shows the one, a caliper the other. Wider would misplace saws and drills, narrower would let rounding noise show.
+    private const double FractionTolerance = 0.002;
+
+    /// <summary>A length as the sheets show it: mm and cm without a sign (the title strip names the unit), inches with ″.</summary>
+    /// <param name="millimetres">The length, mm.</param>
+    /// <param name="unit">The unit to show.</param>
+    /// <param name="decimals">Decimals of the millimetre to keep at most, 0 to 3; trailing zeros are left out.</param>
+    public static string Length(double millimetres, DisplayUnit unit, int decimals = 1) => unit switch
+    {
+        DisplayUnit.Centimetre => Number(millimetres / 10, decimals + 1),
+        DisplayUnit.Inch => InchFraction(millimetres / Inch) + "″",
+        _ => Number(millimetres, decimals),
+    };
+
+    /// <summary>A length with its unit, for sentences: <c>4 mm</c>, <c>0.4 cm</c>, <c>5⁄32″</c>.</summary>
+    /// <param name="millimetres">The length, mm.</param>
+    /// <param name="unit">The unit to show.</param>
+    /// <param name="decimals">Decimals of the millimetre to keep at most, 0 to 3.</param>
+    public static string LengthWithUnit(double millimetres, DisplayUnit unit, int decimals = 1) => unit switch
+    {
+        DisplayUnit.Centimetre => Length(millimetres, unit, decimals) + " cm",
+        DisplayUnit.Inch => Length(millimetres, unit, decimals),
+        _ => Length(millimetres, unit, decimals) + " mm",
+    };
+
+    /// <summary>The plural name of a unit for the title strip.</summary>
+    public static string NameOf(DisplayUnit unit) => unit switch
+    {
+        DisplayUnit.Centimetre => "cm",
+        DisplayUnit.Inch => "inches",
+        _ => "mm",
+    };
+
+    /// <summary>
+    /// Inches as whole number and fraction (<c>2 1⁄4</c>, lowest terms, halves to sixty-fourths) when one lies within 0.002 in,
+    /// else as a decimal number of thousandths (<c>2.257</c>).
+    /// </summary>
+    public static string InchFraction(double inches)
+    {
+        var nearest = Math.Round(Math.Abs(inches) * Sixtyfourths);
+        if (Math.Abs((nearest / Sixtyfourths) - Math.Abs(inches)) > FractionTolerance)
+        {
+            return Number(inches, 3);
+        }
+
+        var whole = (long)nearest / Sixtyfourths;
+        var numerator = (long)nearest % Sixtyfourths;
+        var denominator = (long)Sixtyfourths;
+        for (; numerator > 0 && numerator % 2 == 0; numerator /= 2)
+        {
+            denominator /= 2;
+        }
+
+        var sign = inches < 0 && nearest > 0 ? "-" : "";
+        var fraction = string.Create(CultureInfo.InvariantCulture, $"{numerator}{Fraction.Slash}{denominator}");
+        return numerator == 0 ? string.Create(CultureInfo.InvariantCulture, $"{sign}{whole}")
+            : whole == 0 ? sign + fraction
+            : string.Create(CultureInfo.InvariantCulture, $"{sign}{whole} {fraction}");
+    }
+
+    /// <summary>An angle in degrees: <c>1.25°</c>.</summary>
+    /// <param name="radians">The angle, radians.</param>
+    /// <param name="decimals">Decimals of the degree to keep at most.</param>
+    public static string Angle(double radians, int decimals = 2) => Number(double.RadiansToDegrees(radians), decimals) + "°";
+
+    /// <summary>An angle in degrees and whole minutes: <c>1° 15′</c>.</summary>
+    /// <param name="radians">The angle, radians.</param>
+    public static string AngleInMinutes(double radians)
+    {
+        var minutes = (long)Math.Round(Math.Abs(double.RadiansToDegrees(radians)) * 60);
+        var sign = radians < 0 && minutes > 0 ? "-" : "";
+        return string.Create(CultureInfo.InvariantCulture, $"{sign}{minutes / 60}° {minutes % 60:00}′");
+    }
+
+    /// <summary>A bevel as the angle from square and the step it makes in a sheet: <c>3.43°, 0.18 over 3 mm</c>.</summary>
+    /// <param name="radians">The angle from square, radians.</param>
+    /// <param name="thickness">Thickness of the sheet, mm.</param>
+    /// <param name="unit">The unit to show.</param>
+    public static string Bevel(double radians, double thickness, DisplayUnit unit) =>
+        $"{Angle(radians)}, {Length(Math.Tan(radians) * thickness, unit, 2)} over {LengthWithUnit(thickness, unit, 2)}";
+
+    /// <summary>A plain number.</summary>
+    /// <param name="value">The number.</param>
+    /// <param name="decimals">Decimals to keep at most; trailing zeros are left out.</param>
+    public static string Number(double value, int decimals)
+    {
+        var text = value.ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+        text = decimals == 0 ? text : text.TrimEnd('0').TrimEnd('.');
+        return text is "-0" ? "0" : text;
+    }
+}

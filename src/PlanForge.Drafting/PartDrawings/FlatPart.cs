@@ -1,0 +1,163 @@
+using PlanForge.Airframe;
+using PlanForge.Drafting.Clipping;
+using PlanForge.Drafting.Conventions;
+using PlanForge.Drafting.Dimensions;
+using PlanForge.Drafting.Lettering;
+using PlanForge.Drafting.Model;
+using PlanForge.Geometry;
+using PlanForge.Parts;
+
+namespace PlanForge.Drafting.PartDrawings;
+
+/// <summary>The part itself: its lines, labels and dimensions, and its name and grain arrow where it has room for them.</summary>
+internal sealed class FlatPart
+{
+    // Lengths of the grain arrow, the longest that finds room is taken; the last also stands in the text block.
+    private static ReadOnlySpan<double> GrainLengths => [60, 40, 25];
+
+    private readonly Part _part;
+    private readonly LetteringSizes _sizes;
+    private readonly List<Bounds2> _texts = [];
+
+    public FlatPart(Part part, DisplayUnit unit, LetteringSizes sizes)
+    {
+        (_part, _sizes) = (part, sizes);
+        DrawLines();
+        DrawLabels();
+        DrawDimensions(unit);
+        DrawCentreLineSymbols();
+        Occupancy = new(Sketch.Bounds.IsEmpty ? new(0, 0, 0, 0) : Sketch.Bounds);
+        foreach (var item in Sketch.Items)
+        {
+            Take(item);
+        }
+
+        Material = PartOutline.MaterialOf(part);
+
+        Name = PlaceName();
+        LooseGrainArrow = DrawGrainArrow();
+    }
+
+    /// <summary>What is drawn.</summary>
+    public Sketch Sketch { get; } = new();
+
+    /// <summary>Which places are taken.</summary>
+    public Occupancy Occupancy { get; }
+
+    /// <summary>The part's name on its material, not drawn yet: a text block on the material makes it needless; null without room.</summary>
+    public DrawingItem.Text? Name { get; }
+
+    /// <summary>Where the part's material is.</summary>
+    public EvenOddArea Material { get; }
+
+    /// <summary>The grain arrow when the part has no room for it; null when it is drawn or the grain does not matter.</summary>
+    public Sketch? LooseGrainArrow { get; }
+
+    private void DrawLines()
+    {
+        foreach (var line in _part.Lines)
+        {
+            Sketch.Stroke(LineConventions.LayerOf(line.Use), line.Path, LineConventions.StyleOf(line.Use));
+        }
+    }
+
+    private void DrawLabels()
+    {
+        foreach (var label in _part.Labels)
+        {
+            var height = Math.Max(LetteringSizes.Least, label.Height);
+            var place = ReadableText.Place(label.Text, label.At, label.Anchor, label.Angle, height);
+            _texts.Add(Sketch.Text(label.IsEngraved ? Layer.Score : Layer.Notes, label.Text, place.At, height, place.Angle));
+        }
+    }
+
+    private void DrawDimensions(DisplayUnit unit)
+    {
+        foreach (var dimension in _part.Dimensions)
+        {
+            _texts.Add(dimension switch
+            {
+                PartDimension.Linear linear => LinearDimension.Draw(Sketch, linear, unit, _sizes.Body),
+                PartDimension.Leader leader => LeaderDrawing.Draw(Sketch, leader, _sizes.Body),
+                _ => throw new InvalidOperationException("A dimension is linear or a leader."),
+            });
+        }
+    }
+
+    private void DrawCentreLineSymbols()
+    {
+        foreach (var line in _part.Lines)
+        {
+            if (line.Use == LineUse.Centre && CentreLineSymbol.For(line.Path, _sizes.Name) is { } sign)
+            {
+                var room = TextExtents.Of(sign);
+                if (!_texts.Exists(text => text.Touches(room)))
+                {
+                    _texts.Add(Sketch.Text(sign.Layer, sign.Content, sign.At, sign.Height));
+                }
+            }
+        }
+    }
+
+    private DrawingItem.Text? PlaceName()
+    {
+        foreach (var label in _part.Labels)
+        {
+            if (label.IsEngraved)
+            {
+                return null;
+            }
+        }
+
+        var name = PartName.Place(_part, Material, Occupancy, Layer.Notes, _sizes.Name);
+        if (name is not null)
+        {
+            Occupancy.Mark(TextExtents.Of(name));
+        }
+
+        return name;
+    }
+
+    private Sketch? DrawGrainArrow()
+    {
+        if (_part.GrainAngle is not { } angle)
+        {
+            return null;
+        }
+
+        return TryDrawGrainArrow(angle, Material.Contains) || TryDrawGrainArrow(angle, _ => true)
+            ? null
+            : GrainArrow.Draw(angle, GrainLengths[^1], _sizes.Body);
+    }
+
+    private bool TryDrawGrainArrow(double angle, Func<Point2, bool> isAccepted)
+    {
+        var middle = Sketch.Bounds.Centre;
+        foreach (var length in GrainLengths)
+        {
+            var arrow = GrainArrow.Draw(angle, length, _sizes.Body);
+            var bounds = arrow.Bounds;
+            if (Occupancy.Find(bounds.Width, bounds.Height, middle, isAccepted) is { } corner)
+            {
+                Sketch.Add(arrow, corner - new Point2(bounds.MinX, bounds.MinY));
+                Occupancy.Mark(new Bounds2(corner.X, corner.Y, corner.X + bounds.Width, corner.Y + bounds.Height));
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private void Take(DrawingItem item)
+    {
+        switch (item)
+        {
+            case DrawingItem.Stroke stroke:
+                Occupancy.Mark(stroke.Path);
+                break;
+            default:
+                Occupancy.Mark(ItemExtents.Of(item));
+                break;
+        }
+    }
+}

@@ -1,0 +1,101 @@
+using PlanForge.Airframe;
+using PlanForge.Drafting.Conventions;
+using PlanForge.Drafting.Lettering;
+using PlanForge.Drafting.Measures;
+using PlanForge.Drafting.Model;
+using PlanForge.Geometry;
+using PlanForge.Parts;
+
+namespace PlanForge.Drafting.PartDrawings;
+
+/// <summary>The block of text that belongs to a part: title, material, quantity, notes and tables, one under the other.</summary>
+internal sealed class TextBlock
+{
+    private const double SwatchWidth = 8;
+    private const double SwatchHeight = 4;
+    private const double Gap = 2.5;
+
+    private readonly Sketch _sketch = new();
+    private readonly LetteringSizes _sizes;
+    private readonly double _width;
+    private double _y;
+
+    private TextBlock(LetteringSizes sizes, double width) => (_sizes, _width) = (sizes, width);
+
+    /// <summary>Sets the block downwards from the origin.</summary>
+    /// <param name="part">The part.</param>
+    /// <param name="unit">The unit lengths are shown in.</param>
+    /// <param name="sizes">Heights of lettering.</param>
+    /// <param name="width">Lines break at this width, mm; tables may be wider.</param>
+    /// <param name="grain">A grain arrow that found no room on the part, or null.</param>
+    public static Sketch Draw(Part part, DisplayUnit unit, LetteringSizes sizes, double width, Sketch? grain)
+    {
+        var block = new TextBlock(sizes, width);
+        block.AddLines(part.Title, 0, sizes.Title);
+        block.AddMaterial(part, unit);
+        if (grain is not null)
+        {
+            block.AddBelow(grain);
+        }
+
+        foreach (var note in part.Notes)
+        {
+            block.AddLines(note, 0, sizes.Body);
+        }
+
+        foreach (var table in part.Tables)
+        {
+            block.AddBelow(TableDrawing.Draw(table, sizes.Body));
+        }
+
+        return block._sketch;
+    }
+
+    private static string MaterialLine(Part part, DisplayUnit unit)
+    {
+        var what = part.Making == Making.Cut || part.Material.Length > 0 ? part.Material : part.Lines.Length > 0 ? "paper template" : "";
+        var thickness = part.Thickness > 0 ? " " + Measure.LengthWithUnit(part.Thickness, unit, 2) : "";
+        var quantity = part.Making == Making.Cut || part.Quantity > 1 ? $", make {Measure.Number(part.Quantity, 0)}" : "";
+        return what + thickness + quantity;
+    }
+
+    private void AddMaterial(Part part, DisplayUnit unit)
+    {
+        _y -= Gap / 2;
+        if (part.Making != Making.Cut || HatchPattern.Find(part.Material) is not { } pattern)
+        {
+            AddLines(MaterialLine(part, unit), 0, _sizes.Body);
+            return;
+        }
+
+        var swatch = Path2.Rectangle(new(0, _y - SwatchHeight, SwatchWidth, _y));
+        _sketch.Stroke(Layer.Notes, swatch, LineConventions.Thin);
+        foreach (var line in Hatching.Of([swatch], pattern))
+        {
+            _sketch.Stroke(Layer.Notes, line, LineConventions.Thin);
+        }
+
+        var swatchEnd = _y - SwatchHeight;
+        AddLines(MaterialLine(part, unit), SwatchWidth + Gap, _sizes.Body);
+        _y = Math.Min(_y, swatchEnd - (Gap / 2));
+    }
+
+    private void AddLines(string text, double indent, double height)
+    {
+        foreach (var line in TextWrap.Lines(text, _width - indent, height))
+        {
+            var pitch = LetteringSizes.PitchOf(line, height);
+            _sketch.Text(Layer.Notes, line, new(indent, _y - pitch + (StrokeAlphabet.Descent * height)), height);
+            _y -= pitch;
+        }
+
+        _y -= Gap / 4;
+    }
+
+    private void AddBelow(Sketch sketch)
+    {
+        _y -= Gap;
+        _sketch.Add(sketch, new(-sketch.Bounds.MinX, _y - sketch.Bounds.MaxY));
+        _y = _sketch.Bounds.MinY - (Gap / 2);
+    }
+}

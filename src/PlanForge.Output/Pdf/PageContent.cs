@@ -1,0 +1,152 @@
+using PlanForge.Drafting.Model;
+using PlanForge.Output.Bytes;
+using PlanForge.Output.Curves;
+
+namespace PlanForge.Output.Pdf;
+
+/// <summary>A drawing as the content stream of a page. One matrix takes millimetres to points; all else is millimetres.</summary>
+internal sealed class PageContent
+{
+    // 1e-5 mm is 3e-5 pt.
+    private const int Decimals = 5;
+
+    // Twelve decimals leave the far end of the longest page, 5 m away, right to a hundredth of a nanometre.
+    private const int MatrixDecimals = 12;
+
+    // Nine leave the end of a text half a metre long right to a millionth of a millimetre.
+    private const int TurnDecimals = 9;
+
+    private readonly ByteText _text = new(1 << 15);
+    private readonly StrokeFonts _fonts;
+    private readonly PdfPath _path;
+    private Layer? _layer;
+    private LineStyle? _style;
+    private double _grey;
+
+    private PageContent(StrokeFonts fonts)
+    {
+        _fonts = fonts;
+        _path = new(_text, Decimals, CurveTolerance.Bezier);
+    }
+
+    /// <summary>The content stream of a drawing.</summary>
+    public static ReadOnlySpan<byte> Of(Drawing drawing, StrokeFonts fonts) => new PageContent(fonts).Draw(drawing);
+
+    private ReadOnlySpan<byte> Draw(Drawing drawing)
+    {
+        _text.Append(PdfSyntax.PointsPerMillimetre, MatrixDecimals).Append(" 0 0 "u8)
+            .Append(PdfSyntax.PointsPerMillimetre, MatrixDecimals).Append(" 0 0 cm\n1 J 1 j\n"u8);
+        foreach (var item in drawing.Items)
+        {
+            Enter(item.Layer);
+            switch (item)
+            {
+                case DrawingItem.Stroke stroke:
+                    Draw(stroke);
+                    break;
+                case DrawingItem.Fill fill:
+                    Draw(fill);
+                    break;
+                case DrawingItem.Text text:
+                    Draw(text);
+                    break;
+            }
+        }
+
+        Enter(null);
+        return _text.Written;
+    }
+
+    private void Enter(Layer? layer)
+    {
+        if (layer == _layer)
+        {
+            return;
+        }
+
+        if (_layer is not null)
+        {
+            _text.Append("EMC\n"u8);
+        }
+
+        if (layer is { } entered)
+        {
+            LayerGroups.AppendResourceName(_text.Append("/OC "u8), entered).Append(" BDC\n"u8);
+        }
+
+        _layer = layer;
+    }
+
+    private void Draw(DrawingItem.Stroke stroke)
+    {
+        if (_style != stroke.Style)
+        {
+            Use(stroke.Style);
+        }
+
+        _path.Append(stroke.Path);
+        _text.Append("S\n"u8);
+    }
+
+    /// <summary>Sets pen and dashes; with round ends the lengths of a pattern are the way of the pen (ISO 128-20, from memory).</summary>
+    private void Use(LineStyle style)
+    {
+        var pattern = style.Pattern;
+        _text.Append(style.Width, Decimals).Append(" w ["u8);
+        for (var i = 0; i < pattern.Length; i++)
+        {
+            _text.Append(i == 0 ? ""u8 : " "u8).Append(pattern[i], Decimals);
+        }
+
+        _text.Append("] 0 d\n"u8);
+        _style = style;
+    }
+
+    private void Draw(DrawingItem.Fill fill)
+    {
+        if (fill.Grey != _grey)
+        {
+            _text.Append(fill.Grey, Decimals).Append(" g\n"u8);
+            _grey = fill.Grey;
+        }
+
+        foreach (var path in fill.Paths)
+        {
+            _path.Append(path);
+        }
+
+        _text.Append("f\n"u8);
+    }
+
+    private void Draw(DrawingItem.Text text)
+    {
+        if (text.Content.Length == 0)
+        {
+            return;
+        }
+
+        var (sin, cos) = Math.SinCos(text.Angle);
+        _text.Append("BT "u8);
+        foreach (var entry in (ReadOnlySpan<double>)[cos, sin, -sin, cos])
+        {
+            _text.Append(entry, TurnDecimals).Append(" "u8);
+        }
+
+        _text.Append(text.At.X, Decimals).Append(" "u8).Append(text.At.Y, Decimals).Append(" Tm\n"u8);
+        var current = -1;
+        foreach (var sign in Signs.Of(text.Content))
+        {
+            var (font, code) = _fonts.Find(text.Content, sign);
+            if (font != current)
+            {
+                _text.Append(current < 0 ? ""u8 : "> Tj "u8);
+                StrokeFonts.AppendResourceName(_text, font).Append(" "u8).Append(text.Height, Decimals).Append(" Tf <"u8);
+                current = font;
+            }
+
+            _text.AppendHex((uint)code, digits: 2);
+        }
+
+        _text.Append("> Tj ET\n"u8);
+    }
+}

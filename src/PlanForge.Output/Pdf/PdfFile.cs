@@ -1,0 +1,89 @@
+using System.Security.Cryptography;
+using PlanForge.Output.Bytes;
+using PlanForge.Output.Compression;
+
+namespace PlanForge.Output.Pdf;
+
+/// <summary>The file structure of PDF 1.7 (ISO 32000-1, 7.5): numbered objects, the table of where they start, the trailer.</summary>
+internal sealed class PdfFile
+{
+    // Packing saves nothing worth the work on less: glyphs are a hundred bytes or so each.
+    private const int ShortestPacked = 512;
+
+    private readonly ByteText _text = new(1 << 16);
+    private readonly List<int> _offsets = [];
+
+    /// <summary>Starts a file; the second line's bytes over 127 tell programs that it is not plain text.</summary>
+    public PdfFile() => _text.Append("%PDF-1.7\n%"u8).Append([0xE2, 0xE3, 0xCF, 0xD3]).Append("\n"u8);
+
+    /// <summary>Gives a number to an object that is written later, so that others can refer to it.</summary>
+    public int Reserve()
+    {
+        _offsets.Add(0);
+        return _offsets.Count;
+    }
+
+    /// <summary>Begins an object: its value is to be appended to the result, then <see cref="End"/> called.</summary>
+    public ByteText Begin(int number)
+    {
+        _offsets[number - 1] = _text.Length;
+        return _text.Append(number).Append(" 0 obj\n"u8);
+    }
+
+    /// <summary>Ends the object begun last.</summary>
+    public void End() => _text.Append("\nendobj\n"u8);
+
+    /// <summary>Writes a whole stream object, compressed unless it is short.</summary>
+    /// <param name="number">Its reserved number.</param>
+    /// <param name="content">What it holds before compression.</param>
+    public void WriteStream(int number, ReadOnlySpan<byte> content)
+    {
+        var isPacked = content.Length >= ShortestPacked;
+        var stored = isPacked ? Flate.Pack(content) : content;
+        Begin(number).Append(isPacked ? "<< /Filter /FlateDecode /Length "u8 : "<< /Length "u8).Append(stored.Length)
+            .Append(" >>\nstream\n"u8).Append(stored).Append("\nendstream"u8);
+        End();
+    }
+
+    /// <summary>Closes the file with a document id that is a hash of all that was written.</summary>
+    /// <param name="catalog">Number of the catalog.</param>
+    /// <param name="info">Number of the information dictionary.</param>
+    public byte[] Finish(int catalog, int info)
+    {
+        Span<byte> hash = stackalloc byte[SHA256.HashSizeInBytes];
+        SHA256.HashData(_text.Written, hash);
+        var start = _text.Length;
+        _text.Append("xref\n0 "u8).Append(_offsets.Count + 1).Append("\n0000000000 65535 f \n"u8);
+        foreach (var offset in _offsets)
+        {
+            AppendTenDigits(offset);
+            _text.Append(" 00000 n \n"u8);
+        }
+
+        _text.Append("trailer\n<< /Size "u8).Append(_offsets.Count + 1);
+        _text.Append(" /Root "u8).AppendReference(catalog).Append(" /Info "u8).AppendReference(info).Append(" /ID ["u8);
+        AppendId(hash[..16]);
+        AppendId(hash[..16]);
+        _text.Append("] >>\nstartxref\n"u8).Append(start).Append("\n%%EOF\n"u8);
+        return _text.ToArray();
+    }
+
+    private void AppendTenDigits(int number)
+    {
+        for (var place = 1_000_000_000; place > 0; place /= 10)
+        {
+            _text.Append((byte)('0' + (number / place % 10)));
+        }
+    }
+
+    private void AppendId(ReadOnlySpan<byte> id)
+    {
+        _text.Append("<"u8);
+        foreach (var value in id)
+        {
+            _text.AppendHex(value, digits: 2);
+        }
+
+        _text.Append(">"u8);
+    }
+}

@@ -1,0 +1,65 @@
+using PlanForge.Geometry;
+
+namespace PlanForge.Parts.Bench;
+
+/// <summary>The four points at the wing's edges that are measured from the building board: starboard ones; port mirrors them.</summary>
+/// <param name="Across">Distance of both pins from the centre line, mm.</param>
+/// <param name="Front">The leading edge at the pins.</param>
+/// <param name="Rear">The trailing edge at the pins (the middle of an open one).</param>
+/// <param name="BoardBelowDatum">How far the board lies below the datum line, mm.</param>
+public sealed record PinPoints(double Across, Point3 Front, Point3 Rear, double BoardBelowDatum)
+{
+    /// <summary>How much higher the front pin stands than the rear one, mm.</summary>
+    public double Rise => Front.Z - Rear.Z;
+
+    /// <summary>Height of the front pin above the board, mm.</summary>
+    public double FrontAboveBoard => Front.Z + BoardBelowDatum;
+
+    /// <summary>Height of the rear pin above the board, mm.</summary>
+    public double RearAboveBoard => Rear.Z + BoardBelowDatum;
+
+    /// <summary>
+    /// The pins of an airframe. Both stand at the same distance from the centre line, outside the widest place of the body
+    /// under the wing, so that dihedral does not enter their difference.
+    /// </summary>
+    public static PinPoints Of(RiggedAirframe airframe)
+    {
+        var (bench, line) = (airframe.Description.Bench, airframe.SaddleLine!);
+        var across = line.Points.Max(point => point.Outer.Y) + bench.PinsOutboardOfSide;
+        Point3 front = EdgeAt(airframe, across, 0), rear = EdgeAt(airframe, across, 1);
+        var lowest = airframe.Description.Fuselage.Stations.Min(station => station.Lower);
+        return new(across, front, rear, bench.Clearance - lowest);
+    }
+
+    // The chord line's end on the panel that holds y: the panel's leading edge line, or its trailing edge line.
+    private static Point3 EdgeAt(RiggedAirframe airframe, double y, double fraction)
+    {
+        var wing = airframe.Wing;
+        var panel = 0;
+        while (panel < wing.Panels.Length - 1 && y > wing.Panels[panel].End.Y)
+        {
+            panel++;
+        }
+
+        var it = wing.Panels[panel];
+        var (sin, cos) = Math.SinCos(it.Dihedral);
+        var along = (y - it.Start.Y) / cos;
+
+        // The edge of a twisted section leaves the panel's plane by up; its y then moves by −up sin: two rounds settle it.
+        for (var round = 0; ; round++)
+        {
+            var t = along / it.Length;
+            var chord = it.ChordAt(along);
+            var twist = it.InnerTwist + ((it.OuterTwist - it.InnerTwist) * t);
+            var fromQuarter = (fraction - 0.25) * chord;
+            double aft = (it.Sweep * t) + (0.25 * chord) + (fromQuarter * Math.Cos(twist)), up = -fromQuarter * Math.Sin(twist);
+            var own = it.Start + new Vector3(aft, (along * cos) - (up * sin), (along * sin) + (up * cos));
+            if (round == 6)
+            {
+                return wing.InPlace(own);
+            }
+
+            along += (y - own.Y) / cos;
+        }
+    }
+}

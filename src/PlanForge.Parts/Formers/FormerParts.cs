@@ -1,0 +1,65 @@
+using PlanForge.Airframe;
+using PlanForge.Airframe.Diagnostics;
+
+namespace PlanForge.Parts.Formers;
+
+/// <summary>All formers, the cross-former included, seen from the tail looking forward.</summary>
+public sealed class FormerParts : IPartKind
+{
+    /// <inheritdoc/>
+    public string Title => "Formers";
+
+    /// <inheritdoc/>
+    public IEnumerable<Part> Make(RiggedAirframe airframe, ICollection<Diagnostic> findings)
+    {
+        foreach (var former in airframe.Description.Formers)
+        {
+            if (Former(airframe, former, findings) is { } part)
+            {
+                yield return part;
+            }
+        }
+    }
+
+    private Part? Former(RiggedAirframe airframe, FormerDescription former, ICollection<Diagnostic> findings)
+    {
+        if (FormerOutline.Of(former, airframe) is not { } outline)
+        {
+            findings.Add(Diagnostic.Error(
+                former.At,
+                $"nothing of former {former.Name} remains at station {airframe.Text.CoarseWithUnit(former.Station)} inside the skins and clear of the wing"));
+            return null;
+        }
+
+        if (StraddlesWingEdge(former, outline, airframe))
+        {
+            findings.Add(Diagnostic.Warning(
+                former.At,
+                $"the wing's leading or trailing edge passes former {former.Name} between its faces or across its width: its edge at the wing is doubtful, move the former"));
+        }
+
+        var blank = FormerBlank.Of(former, outline, airframe);
+        WallCheck.Check(former, blank, airframe, findings);
+        var sketch = new PartSketch();
+        FormerLines.Add(airframe, former, outline, blank, sketch);
+        FormerTexts.Add(airframe, former, outline, blank, sketch);
+        var grain = former.Grain == GrainDirection.Across ? 0 : Math.PI / 2;
+        return sketch.AsCut($"former-{former.Name}", Title, $"Former {former.Name}", former.Material, former.Thickness, grain);
+    }
+
+    // One face in the wing and the other clear of it, or a cut line that ends before the side.
+    private static bool StraddlesWingEdge(FormerDescription former, FormerOutline outline, RiggedAirframe airframe)
+    {
+        const double Slack = 0.01;
+        bool IsWhole(double station, out bool isInWing)
+        {
+            var width = outline.Net.Bounds.MaxX;
+            var cut = airframe.WingCutAt(station, width);
+            isInWing = cut is not null;
+            return cut is not { } half || half[^1].Point.X > width - Slack;
+        }
+
+        var isWhole = IsWhole(former.Station, out var isFrontIn) & IsWhole(former.Station + former.Thickness, out var isRearIn);
+        return !isWhole || isFrontIn != isRearIn;
+    }
+}

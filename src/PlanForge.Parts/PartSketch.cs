@@ -1,0 +1,80 @@
+using System.Collections.Immutable;
+using PlanForge.Geometry;
+
+namespace PlanForge.Parts;
+
+/// <summary>Collects what belongs to a part while a kind draws it, then makes the immutable <see cref="Part"/>.</summary>
+internal sealed class PartSketch
+{
+    private readonly ImmutableArray<PartLine>.Builder _lines = ImmutableArray.CreateBuilder<PartLine>();
+    private readonly ImmutableArray<PartLabel>.Builder _labels = ImmutableArray.CreateBuilder<PartLabel>();
+    private readonly ImmutableArray<PartDimension>.Builder _dimensions = ImmutableArray.CreateBuilder<PartDimension>();
+    private readonly ImmutableArray<PartTable>.Builder _tables = ImmutableArray.CreateBuilder<PartTable>();
+    private readonly ImmutableArray<string>.Builder _notes = ImmutableArray.CreateBuilder<string>();
+    private readonly ImmutableArray<Figure>.Builder _figures = ImmutableArray.CreateBuilder<Figure>();
+
+    /// <summary>All lines so far.</summary>
+    public IReadOnlyList<PartLine> Lines => _lines;
+
+    public void Line(LineUse use, Path2 path) => _lines.Add(new(use, path));
+
+    public void Line(LineUse use, Point2 start, Point2 end) => Line(use, Path2.Line(start, end));
+
+    public void Line(LineUse use, Point2 start, Point2 end, Placement2 placement) => Line(use, Path2.Line(start, end).Placed(placement));
+
+    public void Label(PartLabel label) => _labels.Add(label);
+
+    public void Label(string text, Point2 at, Anchor anchor = Anchor.Middle, double angle = 0) => _labels.Add(new(text, at, anchor, angle));
+
+    /// <summary>The part's name on the part itself, also where it is cut.</summary>
+    public void Engrave(string text, Point2 at, double height = 3.5) =>
+        _labels.Add(new(text, at, Anchor.Middle, 0, height, IsEngraved: true));
+
+    public void Across(Point2 from, Point2 to, double offset, string? text = null) =>
+        _dimensions.Add(new PartDimension.Linear(from, to, new(1, 0), offset, text));
+
+    public void Up(Point2 from, Point2 to, double offset, string? text = null) =>
+        _dimensions.Add(new PartDimension.Linear(from, to, new(0, 1), offset, text));
+
+    public void Leader(Point2 at, Point2 textAt, string text) => _dimensions.Add(new PartDimension.Leader(at, textAt, text));
+
+    public void Table(string title, ImmutableArray<string> header, IEnumerable<ImmutableArray<string>> rows) =>
+        _tables.Add(new(title, header, [.. rows]));
+
+    public void Note(string note) => _notes.Add(note);
+
+    public void Figure(string key, string label, double value, FigureQuantity quantity) =>
+        _figures.Add(new(key, label, value, quantity));
+
+    /// <summary>A cross of two short lines at a place to prick through or drill.</summary>
+    public void Cross(LineUse use, Point2 at, double size)
+    {
+        Line(use, at - new Vector2(size / 2, 0), at + new Vector2(size / 2, 0));
+        Line(use, at - new Vector2(0, size / 2), at + new Vector2(0, size / 2));
+    }
+
+    /// <summary>A template to print.</summary>
+    public Part AsTemplate(string id, string kind, string title, int quantity = 1) =>
+        Build(id, kind, title, Making.Template, "", 0, quantity, null);
+
+    /// <summary>A part to cut from sheet.</summary>
+    public Part AsCut(string id, string kind, string title, string material, double thickness, double? grainAngle, int quantity = 1) =>
+        Build(id, kind, title, Making.Cut, material, thickness, quantity, grainAngle);
+
+    private Part Build(
+        string id, string kind, string title, Making making, string material, double thickness, int quantity, double? grainAngle) => new(
+            id,
+            kind,
+            title,
+            making,
+            material,
+            thickness,
+            quantity,
+            grainAngle,
+            _lines.ToImmutable(),
+            _labels.ToImmutable(),
+            _dimensions.ToImmutable(),
+            _tables.ToImmutable(),
+            _notes.ToImmutable(),
+            _figures.ToImmutable());
+}

@@ -1,0 +1,71 @@
+using System.Collections.Immutable;
+using PlanForge.Parts.Bench;
+
+namespace PlanForge.Parts.Rigging;
+
+/// <summary>The figures of the airframe as a whole: angles, spans, areas, pins.</summary>
+public static class RiggingFigures
+{
+    /// <summary>All figures, in the order a builder asks for them.</summary>
+    public static ImmutableArray<Figure> Of(RiggedAirframe airframe)
+    {
+        var figures = ImmutableArray.CreateBuilder<Figure>();
+        AddWing(airframe, figures);
+        AddTailplane(airframe, figures);
+        if (airframe.Description.ThrustLine is { } thrust)
+        {
+            figures.Add(new("thrust.down", "Down-thrust", thrust.Down, FigureQuantity.Angle));
+            figures.Add(new("thrust.right", "Side-thrust to starboard", thrust.Right, FigureQuantity.Angle));
+        }
+
+        var pins = PinPoints.Of(airframe);
+        figures.Add(new("pins.across", "Pins, distance from the centre line", pins.Across, FigureQuantity.Length));
+        figures.Add(new("pins.front", "Pins, front one above the board", pins.FrontAboveBoard, FigureQuantity.Length));
+        figures.Add(new("pins.rear", "Pins, rear one above the board", pins.RearAboveBoard, FigureQuantity.Length));
+        figures.Add(new("pins.rise", "Pins, front one higher than the rear one", pins.Rise, FigureQuantity.Length));
+        return figures.ToImmutable();
+    }
+
+    private static void AddWing(RiggedAirframe airframe, ImmutableArray<Figure>.Builder figures)
+    {
+        var wing = airframe.Wing;
+        var plan = WingPlan.Of(wing);
+        figures.Add(new("wing.span", "Wing span", plan.Span, FigureQuantity.Length));
+        figures.Add(new("wing.area", "Wing area, projected", plan.Area, FigureQuantity.Area));
+        figures.Add(new("wing.mean_chord", "Wing mean aerodynamic chord", plan.MeanChord, FigureQuantity.Length));
+        figures.Add(new("wing.root_chord", "Wing root chord", wing.RootChord, FigureQuantity.Length));
+        figures.Add(new("wing.incidence", "Wing incidence, root chord line", wing.Incidence, FigureQuantity.Angle));
+        if (airframe.Description.Wing.Root.Section.Underside is { } underside)
+        {
+            figures.Add(new("wing.incidence_underside", "Wing incidence, underside", wing.Incidence + underside.Angle, FigureQuantity.Angle));
+        }
+
+        figures.Add(new("wing.rise", "Wing, leading edge higher than trailing edge at the root", wing.RootChord * Math.Sin(wing.Incidence), FigureQuantity.Length));
+        for (var i = 0; i < wing.Panels.Length; i++)
+        {
+            var number = FormattableString.Invariant($"{i + 1}");
+            figures.Add(new($"wing.panel.{number}.dihedral", $"Wing panel {number}, dihedral", wing.Panels[i].Dihedral, FigureQuantity.Angle));
+            figures.Add(new($"wing.panel.{number}.twist", $"Wing panel {number}, twist at its tip", wing.Panels[i].OuterTwist, FigureQuantity.Angle));
+        }
+
+        var tip = wing.InPlace(wing.Panels[^1].End);
+        figures.Add(new("wing.tip_height", "Wing tip, height of its leading edge", tip.Z, FigureQuantity.Length));
+    }
+
+    private static void AddTailplane(RiggedAirframe airframe, ImmutableArray<Figure>.Builder figures)
+    {
+        if (airframe.Description.Tailplane is not { } tail)
+        {
+            return;
+        }
+
+        var plan = WingPlan.Of(tail.Span, tail.Root.Chord, tail.Tip.Chord);
+        figures.Add(new("tailplane.span", "Tailplane span", plan.Span, FigureQuantity.Length));
+        figures.Add(new("tailplane.area", "Tailplane area", plan.Area, FigureQuantity.Area));
+        if (ChordIncidence.Of(tail.Incidence, tail.Root.Section) is { } incidence)
+        {
+            figures.Add(new("tailplane.incidence", "Tailplane incidence, root chord line", incidence, FigureQuantity.Angle));
+            figures.Add(new("decalage", "Decalage: wing less tailplane incidence", airframe.Wing.Incidence - incidence, FigureQuantity.Angle));
+        }
+    }
+}

@@ -1,0 +1,242 @@
+using System.Collections.Immutable;
+using PlanForge.Airframe.Diagnostics;
+using PlanForge.Geometry;
+using PlanForge.Geometry.Fitting;
+using PlanForge.Parts.Dowels;
+using PlanForge.Parts.Shapes;
+
+namespace PlanForge.Parts.Saddles;
+
+/// <summary>Paper templates of the saddle, port and starboard: the side unrolled, with both lines, the bevel and all stations.</summary>
+public sealed class SaddleTemplates : IPartKind
+{
+    // Marks of formers and dowels just ahead of and behind the saddle are wanted too, mm.
+    private const double Reach = 30;
+
+    // Paper ahead of the leading edge, where the side goes on: it holds the saddle's round front, mm.
+    private const double Ahead = 12;
+
+    /// <inheritdoc/>
+    public string Title => "Saddles";
+
+    /// <inheritdoc/>
+    public IEnumerable<Part> Make(RiggedAirframe airframe, ICollection<Diagnostic> findings)
+    {
+        var line = airframe.SaddleLine!;
+        var flat = SaddleDevelopment.Of(airframe.Body, line, EdgeHeight(airframe, line));
+        yield return Template(airframe, flat, "port", Placement2.Identity);
+        yield return Template(airframe, flat, "starboard", Placement2.Mirror);
+    }
+
+    /// <summary>Height of the template's straight edge: the given depth off the line, but within the body.</summary>
+    internal static double EdgeHeight(RiggedAirframe airframe, SaddleLine line)
+    {
+        const double Rim = 1;
+        var depth = airframe.Description.Saddle.Depth;
+        var body = airframe.Body;
+        if (airframe.WingSide == WingSide.Lower)
+        {
+            var bottom = line.Points.Max(point => body.LowerAt(point.Outer.X));
+            return Math.Max(line.Points.Min(point => point.Outer.Z) - depth, bottom + Rim);
+        }
+
+        var top = line.Points.Min(point => body.UpperAt(point.Outer.X));
+        return Math.Min(line.Points.Max(point => point.Outer.Z) + depth, top - Rim);
+    }
+
+    // The development is laid out as seen from outside the port side; the starboard one is its mirror image.
+    private Part Template(RiggedAirframe airframe, SaddleDevelopment flat, string hand, Placement2 placement)
+    {
+        var sketch = new PartSketch();
+        var into = airframe.WingSide == WingSide.Lower ? 1.0 : -1.0;
+        AddLines(airframe, flat, into, placement, sketch);
+        AddStations(airframe, flat, into, placement, sketch);
+        AddTexts(airframe, flat, into, placement, sketch);
+        SaddleTable.Add(airframe, flat, hand, sketch);
+        return sketch.AsTemplate($"saddle-{hand}", Title, $"Saddle {hand}");
+    }
+
+    private static void AddLines(RiggedAirframe airframe, SaddleDevelopment flat, double into, Placement2 placement, PartSketch sketch)
+    {
+        var count = flat.Line.Points.Length;
+        var outer = ImmutableArray.CreateBuilder<CurveSample>(count);
+        var inner = ImmutableArray.CreateBuilder<Point2>(count);
+        for (var i = 0; i < count; i++)
+        {
+            var frame = flat.OuterAt(i);
+            outer.Add(new(frame.Place, frame.Along));
+            inner.Add(flat.InnerAt(i));
+        }
+
+        var finished = ArcFitter.Fit(outer.ToImmutable(), Drawn.Tolerance);
+        var ahead = Math.Max(flat.Line.From - Ahead, airframe.Body.From);
+        var corner = flat.At(ahead, flat.EdgeHeight);
+        var edge = ArcFitter.Fit(SampledCurve.Through(Spread([corner, .. flat.Edge])), Drawn.Tolerance);
+        var sanding = airframe.Description.Saddle.Sanding;
+        var contourTop = finished;
+        if (sanding > 0)
+        {
+            contourTop = ArcFitter.Fit(SampledCurve.Through(MovedInto(outer.ToImmutable(), into * sanding)), Drawn.Tolerance);
+            sketch.Line(LineUse.Trim, finished.Placed(placement));
+        }
+
+        // From the rear end of the line back to its front, then straight ahead into the side.
+        var back = contourTop.Reversed();
+        var front = flat.At(ahead, flat.Line.Points[0].Outer.Z);
+        var outline = Path2.Closed([
+            .. edge.Vertices[..^1],
+            new(edge.End),
+            .. sanding > 0 ? [new PathVertex(finished.End)] : Array.Empty<PathVertex>(),
+            .. back.Vertices[..^1],
+            new(back.End),
+            .. sanding > 0 ? [new PathVertex(finished.Start)] : Array.Empty<PathVertex>(),
+            new(front)]).Placed(placement);
+        sketch.Line(LineUse.Cut, outline.SignedArea < 0 ? outline.Reversed() : outline);
+        if (airframe.Body.Skin.Side > 0)
+        {
+            sketch.Line(LineUse.Hidden, ArcFitter.Fit(SampledCurve.Through(inner.ToImmutable()), Drawn.Tolerance).Placed(placement));
+        }
+    }
+
+    // The edge below the round nose repeats nearly the same place many times: keep points a little apart.
+    private static ImmutableArray<Point2> Spread(ImmutableArray<Point2> points)
+    {
+        const double Apart = 0.2;
+        var kept = ImmutableArray.CreateBuilder<Point2>();
+        foreach (var point in points)
+        {
+            if (kept.Count == 0 || kept[^1].DistanceTo(point) >= Apart)
+            {
+                kept.Add(point);
+            }
+        }
+
+        if (kept.Count > 1 && kept[^1] != points[^1])
+        {
+            kept[^1] = points[^1];
+        }
+
+        return kept.ToImmutable();
+    }
+
+    // The line moved square to itself; where it is rounder than the move, the points that would fold back are left out.
+    private static ImmutableArray<Point2> MovedInto(ImmutableArray<CurveSample> line, double by)
+    {
+        const double Slack = 1e-6;
+        var moved = ImmutableArray.CreateBuilder<Point2>(line.Length);
+        foreach (var sample in line)
+        {
+            var place = sample.Point + (sample.Direction.Left * by);
+            var isClear = true;
+            for (var i = 0; i < line.Length && isClear; i++)
+            {
+                isClear = place.DistanceTo(line[i].Point) > Math.Abs(by) - Slack;
+            }
+
+            if (isClear)
+            {
+                moved.Add(place);
+            }
+        }
+
+        return moved.ToImmutable();
+    }
+
+    private static void AddStations(RiggedAirframe airframe, SaddleDevelopment flat, double into, Placement2 placement, PartSketch sketch)
+    {
+        var line = flat.Line;
+        foreach (var former in airframe.Description.Formers)
+        {
+            foreach (var (station, face) in new[] { (former.Station, "front"), (former.Station + former.Thickness, "rear") })
+            {
+                if (station < line.From - Reach || station > line.To + Reach)
+                {
+                    continue;
+                }
+
+                var top = line.AtStation(Math.Clamp(station, line.From, line.To))!.Value.Outer.Z;
+                Point2 low = flat.At(station, flat.EdgeHeight), high = flat.At(station, top + (into * 4));
+                sketch.Line(LineUse.Station, low, high, placement);
+                if (face == "front")
+                {
+                    sketch.Label(former.Name, placement.Apply(high + new Vector2(0, into * 3)));
+                }
+            }
+
+            MarkDowels(airframe, flat, former, placement, sketch);
+        }
+
+        if ((flat.EdgeHeight < 0) == (line.Points[0].Outer.Z > 0))
+        {
+            Point2 a = placement.Apply(flat.At(line.From, 0)), b = placement.Apply(flat.At(line.To, 0));
+            sketch.Line(LineUse.Datum, a, b);
+            sketch.Label("datum line", a.Towards(b, 0.3) + new Vector2(0, 2.5));
+        }
+    }
+
+    private static void MarkDowels(
+        RiggedAirframe airframe, SaddleDevelopment flat, PlanForge.Airframe.FormerDescription former, Placement2 placement, PartSketch sketch)
+    {
+        var line = flat.Line;
+        if (!former.IsCrossFormer || DowelAxis.Of(airframe) is not { } axis || former.Station < line.From - Reach || former.Station > line.To + Reach)
+        {
+            return;
+        }
+
+        // The label stands away from the saddle, which lies to the right of its front in the port template.
+        var height = axis.HeightAt(former.Station);
+        var place = placement.Apply(flat.At(former.Station, height));
+        sketch.Cross(LineUse.Centre, place, 6);
+        var isFrontLeft = placement == Placement2.Identity;
+        sketch.Label(
+            $"dowel axis {airframe.Text.Coarse(height)}",
+            place + new Vector2(isFrontLeft ? -4.5 : 4.5, -1.25),
+            isFrontLeft ? Anchor.End : Anchor.Start);
+    }
+
+    private static void AddTexts(RiggedAirframe airframe, SaddleDevelopment flat, double into, Placement2 placement, PartSketch sketch)
+    {
+        var text = airframe.Text;
+        var line = flat.Line;
+        var (front, rear) = (placement.Apply(flat.Edge[0]), placement.Apply(flat.Edge[^1]));
+        var free = placement.Apply(flat.At(WidestGap(airframe, line), flat.EdgeHeight));
+        var side = flat.EdgeHeight >= 0 ? "above" : "below";
+        sketch.Label(
+            $"this edge lies {text.CoarseWithUnit(Math.Abs(flat.EdgeHeight))} {side} the datum line", free + new Vector2(0, into * 4));
+        sketch.Label("FRONT", front.Towards(rear, 0.06) + new Vector2(0, into * 9));
+        var (left, right) = front.X < rear.X ? (front, rear) : (rear, front);
+        sketch.Across(left, right, -into * 10);
+
+        // Heights at both ends, outside the marks of any former there.
+        double clearFront = Ahead + 8, clearRear = 9;
+        foreach (var former in airframe.Description.Formers)
+        {
+            clearFront = former.Station < line.From && former.Station > line.From - Reach ? Math.Max(clearFront, line.From - former.Station + 8) : clearFront;
+            var behind = former.Station + former.Thickness - line.To;
+            clearRear = behind is > 0 and < Reach ? Math.Max(clearRear, behind + 8) : clearRear;
+        }
+
+        var outward = front.X < rear.X ? 1 : -1;
+        sketch.Up(front, placement.Apply(flat.OuterAt(0).Place), outward * clearFront);
+        sketch.Up(rear, placement.Apply(flat.OuterAt(line.Points.Length - 1).Place), -outward * clearRear);
+    }
+
+    // The station in the middle of the longest stretch of the saddle that no former marks.
+    private static double WidestGap(RiggedAirframe airframe, SaddleLine line)
+    {
+        var marks = airframe.Description.Formers
+            .SelectMany(former => new[] { former.Station, former.Station + former.Thickness })
+            .Where(station => station > line.From && station < line.To)
+            .Append(line.From)
+            .Append(line.To)
+            .Order()
+            .ToArray();
+        var widest = 1;
+        for (var i = 2; i < marks.Length; i++)
+        {
+            widest = marks[i] - marks[i - 1] > marks[widest] - marks[widest - 1] ? i : widest;
+        }
+
+        return (marks[widest - 1] + marks[widest]) / 2;
+    }
+}

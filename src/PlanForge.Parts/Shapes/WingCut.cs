@@ -1,0 +1,122 @@
+using System.Collections.Immutable;
+using PlanForge.Geometry;
+using PlanForge.Geometry.Fitting;
+
+namespace PlanForge.Parts.Shapes;
+
+/// <summary>
+/// The line in which a plane square to the datum line cuts the wing's surface (moved out by the seat tape): on a former
+/// the wood ends there. Two halves meet in a V on the centre line where there is dihedral.
+/// </summary>
+internal static class WingCut
+{
+    private const int StepCount = 24;
+
+    // As in the saddle: the nose itself has no tangent on a sharp section.
+    private const double Nose = 1e-8;
+
+    /// <summary>The starboard half of the line from the centre outboard, x starboard and y up.</summary>
+    /// <param name="wing">The wing.</param>
+    /// <param name="side">Which surface.</param>
+    /// <param name="seatTape">Thickness of the seat tape, mm.</param>
+    /// <param name="station">The plane's station, mm.</param>
+    /// <param name="halfBreadth">How far out the line is wanted, mm.</param>
+    /// <returns>Exact samples; null where the plane misses the wing on the centre line.</returns>
+    public static ImmutableArray<CurveSample>? Half(WingShape wing, WingSide side, double seatTape, double station, double halfBreadth)
+    {
+        var samples = ImmutableArray.CreateBuilder<CurveSample>();
+        int? panelBefore = null;
+        var yBefore = 0.0;
+        for (var i = 0; i <= StepCount; i++)
+        {
+            var y = halfBreadth * i / StepCount;
+            if (At(wing, side, seatTape, station, y) is not { } here)
+            {
+                // A swept wing may end on the plane before the side is reached; the line then ends there.
+                return i == 0 ? null : samples.Count >= 2 ? samples.ToImmutable() : null;
+            }
+
+            if (panelBefore is { } before && before != here.Panel)
+            {
+                AddCorner(wing, side, seatTape, station, (yBefore, before), (y, here.Panel), samples);
+            }
+
+            samples.Add(here.Sample);
+            (panelBefore, yBefore) = (here.Panel, y);
+        }
+
+        return samples.ToImmutable();
+    }
+
+    /// <summary>Height of the line at a half-breadth, mm; null where the plane misses the wing.</summary>
+    public static double? HeightAt(WingShape wing, WingSide side, double seatTape, double station, double halfBreadth) =>
+        At(wing, side, seatTape, station, halfBreadth)?.Sample.Point.Y;
+
+    private static (CurveSample Sample, int Panel)? At(WingShape wing, WingSide side, double seatTape, double station, double y)
+    {
+        double Ahead(double w) => SeatAt(wing, side, seatTape, w, y).Seat.X - station;
+        if (RootFinder.Bracketed(Ahead, Nose, 1, 1e-14) is not { } w)
+        {
+            return null;
+        }
+
+        var (seat, normal, panel) = SeatAt(wing, side, seatTape, w, y);
+
+        // Within the plane the line is square to the surface normal; outboard is positive.
+        var direction = new Vector2(normal.Z, -normal.Y);
+        direction = direction.X < 0 ? -direction : direction;
+        return (new(new(seat.Y, seat.Z), direction.Unit()), panel);
+    }
+
+    // The seat at w and a given y: panel by panel outboard, along the panel by secant steps (y is all but linear there).
+    private static (Point3 Seat, Vector3 Normal, int Panel) SeatAt(WingShape wing, WingSide side, double seatTape, double w, double y)
+    {
+        const int Rounds = 12;
+        for (var panel = 0; ; panel++)
+        {
+            var isLast = panel == wing.Panels.Length - 1;
+            var along = Math.Max(0, y - wing.Panels[panel].Start.Y);
+            Point3 seat = default;
+            Vector3 normal = default;
+            for (var round = 0; round < Rounds; round++)
+            {
+                var surface = wing.At(panel, side, along, w);
+                normal = WingShape.OutwardNormal(side, surface);
+                seat = surface.Point + (normal * seatTape);
+                var miss = y - seat.Y;
+                if (Math.Abs(miss) < 1e-12)
+                {
+                    break;
+                }
+
+                along += miss / surface.Du.Y;
+            }
+
+            if (isLast || along <= wing.Range(panel, side, w, seatTape).To)
+            {
+                return (seat, normal, panel);
+            }
+        }
+    }
+
+    private static void AddCorner(
+        WingShape wing, WingSide side, double seatTape, double station, (double Y, int Panel) a, (double Y, int Panel) b, ImmutableArray<CurveSample>.Builder samples)
+    {
+        while (b.Y - a.Y > 1e-10)
+        {
+            var middle = (a.Y + b.Y) / 2;
+            if (At(wing, side, seatTape, station, middle) is not { } here)
+            {
+                return;
+            }
+
+            (a, b) = here.Panel == a.Panel ? ((middle, a.Panel), b) : (a, (middle, here.Panel));
+        }
+
+        if (At(wing, side, seatTape, station, a.Y) is { } inner && At(wing, side, seatTape, station, b.Y) is { } outer)
+        {
+            samples.Add(inner.Sample);
+            samples.Add(outer.Sample with { Point = inner.Sample.Point });
+        }
+    }
+}

@@ -1,0 +1,61 @@
+using PlanForge.Airframe.Schema;
+using PlanForge.CommandLine;
+using PlanForge.Commands;
+using PlanForge.Folders;
+using PlanForge.Terminals;
+
+namespace PlanForge;
+
+/// <summary>The whole program: a command line in, text and files out.</summary>
+internal static class Application
+{
+    /// <summary>Runs one command line.</summary>
+    /// <param name="words">The words after the program's name.</param>
+    /// <param name="terminal">Where to write.</param>
+    /// <param name="disk">Where folders are written.</param>
+    public static ExitCode Run(ReadOnlySpan<string> words, Terminal terminal, IDisk disk)
+    {
+        if (ArgumentParser.Parse(words, out var fault) is not { } arguments)
+        {
+            var messages = new Messages(terminal, isQuiet: false);
+            messages.Error(Syntax.Program, fault);
+            messages.Line($"`{Syntax.Program} {Syntax.Help.Name}` shows examples and everything there is.");
+            return ExitCode.CommandLineFault;
+        }
+
+        var isQuiet = arguments.Has(Syntax.Quiet);
+        if (arguments.Command == Syntax.Draw)
+        {
+            var folder = arguments.ValueOf(Syntax.To) ?? Syntax.DefaultFolder;
+            return new DrawCommand(terminal, isQuiet, folder, disk).Run(arguments.Operands);
+        }
+
+        if (arguments.Command == Syntax.Check)
+        {
+            return new CheckCommand(terminal, isQuiet, arguments.Has(Syntax.Json)).Run(arguments.Operands);
+        }
+
+        terminal.Results.Write(TextOf(arguments));
+        return ExitCode.Done;
+    }
+
+    private static string TextOf(Arguments arguments)
+    {
+        if (arguments.Command == Syntax.Schema)
+        {
+            return DescriptionSchema.ToJson();
+        }
+
+        if (arguments.Command == Syntax.Completion)
+        {
+            return CompletionScripts.Of(arguments.Operands[0]);
+        }
+
+        if (arguments.Command == Syntax.VersionCommand)
+        {
+            return $"{Syntax.Program} {ToolVersion.Text}\n";
+        }
+
+        return arguments.Operands is [var name] ? HelpText.Of(Syntax.Find(name)!) : HelpText.OfProgram();
+    }
+}

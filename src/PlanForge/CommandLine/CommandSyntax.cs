@@ -1,0 +1,26 @@
+using System.Collections.Immutable;
+
+namespace PlanForge.CommandLine;
+
+/// <summary>A command as the parser, the help and the shell completions know it.</summary>
+/// <param name="Name">The word on the command line.</param>
+/// <param name="Summary">One line of help.</param>
+/// <param name="Operands">What follows it.</param>
+/// <param name="Options">The options it takes besides <see cref="Syntax.Help"/>.</param>
+internal sealed record CommandSyntax(string Name, string Summary, OperandSyntax Operands, ImmutableArray<OptionSyntax> Options);
+
+/// <summary>The words without dashes that a command takes.</summary>
+/// <param name="Text">How the help writes them, empty when there are none.</param>
+/// <param name="Least">The fewest.</param>
+/// <param name="Most">The most.</param>
+/// <param name="Words">The words to choose from; empty when any word will do.</param>
+internal sealed record OperandSyntax(string Text, int Least, int Most, ImmutableArray<string> Words)
+{
+    public static OperandSyntax None { get; } = new("", 0, 0, []);
+
+    public static OperandSyntax Files { get; } = new("FILE...", 1, int.MaxValue, []);
+
+    public static OperandSyntax OneOf(string text, ImmutableArray<string> words) => new(text, 1, 1, words);
+
+    public static OperandSyntax AtMostOneOf(string text, ImmutableArray<string> words) => new(text, 0, 1, words);
+}

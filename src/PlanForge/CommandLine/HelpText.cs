@@ -1,0 +1,81 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Text;
+
+namespace PlanForge.CommandLine;
+
+/// <summary>Writes the help from the tables in <see cref="Syntax"/>: examples first, then what there is to know.</summary>
+internal static class HelpText
+{
+    private static readonly ImmutableArray<(string Line, string Meaning)> Examples =
+    [
+        ("planforge check designs/oxbow-1420.yaml", "look at the figures first"),
+        ("planforge draw designs/oxbow-1420.yaml", "write output/oxbow-1420/"),
+        ("planforge draw designs/*.yaml --to /tmp/plans", "several designs, another folder"),
+        ("planforge schema > planforge.schema.json", "let an editor know the keys"),
+    ];
+
+    private static readonly ImmutableArray<(ExitCode Code, string Meaning)> ExitCodes =
+    [
+        (ExitCode.Done, "everything was done"),
+        (ExitCode.DescriptionFault, "a description or a section file is at fault; nothing of it was written"),
+        (ExitCode.CommandLineFault, "the command line is at fault"),
+        (ExitCode.FileSystemFault, "a file or folder cannot be read or written; what stood there before still does"),
+        (ExitCode.InternalFault, "planforge itself is at fault; please report it with the description"),
+        (ExitCode.Interrupted, "stopped by Ctrl-C; what stood there before still does"),
+        (ExitCode.Terminated, "the same, by SIGTERM"),
+    ];
+
+    /// <summary>The help of the whole program.</summary>
+    public static string OfProgram()
+    {
+        var text = new StringBuilder();
+        AddRows(text, "Examples", Examples);
+        AddRows(text, "Commands", Syntax.Commands.Select(command => (UsageOf(command), command.Summary)));
+        foreach (var command in Syntax.Commands)
+        {
+            AddRows(text, $"Options of {command.Name}", command.Options.Select(RowOf));
+        }
+
+        AddRows(text, "Options", [RowOf(Syntax.Help), RowOf(Syntax.Version)]);
+        AddExitCodes(text);
+        return text.Append("Results go to stdout, messages to stderr. NO_COLOR is respected.\n").ToString();
+    }
+
+    /// <summary>The help of one command.</summary>
+    public static string Of(CommandSyntax command)
+    {
+        var text = new StringBuilder();
+        AddRows(text, "Examples", Examples.Where(example => example.Line.StartsWith($"{Syntax.Program} {command.Name} ", StringComparison.Ordinal)));
+        AddRows(text, "Usage", [($"{Syntax.Program} {UsageOf(command)}", command.Summary)]);
+        AddRows(text, "Options", command.Options.Append(Syntax.Help).Select(RowOf));
+        AddExitCodes(text);
+        return text.ToString();
+    }
+
+    private static string UsageOf(CommandSyntax command) => $"{command.Name} {command.Operands.Text}".TrimEnd();
+
+    private static (string, string) RowOf(OptionSyntax option) =>
+        (string.Join(", ", new[] { option.Short, $"{option.Name} {option.Value}".TrimEnd() }.OfType<string>()), option.Summary);
+
+    private static void AddExitCodes(StringBuilder text) => AddRows(
+        text, "Exit codes", ExitCodes.Select(row => (((int)row.Code).ToString(CultureInfo.InvariantCulture), row.Meaning)));
+
+    private static void AddRows(StringBuilder text, string title, IEnumerable<(string Left, string Right)> rows)
+    {
+        var all = rows.ToArray();
+        if (all.Length == 0)
+        {
+            return;
+        }
+
+        var width = all.Max(row => row.Left.Length);
+        text.Append(title).Append(":\n");
+        foreach (var (left, right) in all)
+        {
+            text.Append("  ").Append(left.PadRight(width)).Append("  ").Append(right).Append('\n');
+        }
+
+        text.Append('\n');
+    }
+}

@@ -1,0 +1,110 @@
+using PlanForge.CommandLine;
+using PlanForge.Designs;
+using PlanForge.Folders;
+using PlanForge.Terminals;
+
+namespace PlanForge.Commands;
+
+/// <summary>
+/// What draw and check have in common: descriptions are worked out side by side, shown and written one after the other in the
+/// order given; the highest exit code counts.
+/// </summary>
+/// <typeparam name="T">What is worked out from a design.</typeparam>
+internal abstract class DesignCommand<T>(Terminal terminal, bool isQuiet)
+{
+    /// <summary>Where results go.</summary>
+    protected TextWriter Results => terminal.Results;
+
+    /// <summary>Where messages go.</summary>
+    protected Messages Messages { get; } = new(terminal, isQuiet);
+
+    /// <summary>True when only warnings and errors are wanted.</summary>
+    protected bool IsQuiet => isQuiet;
+
+    /// <summary>Runs the command on each description, whatever becomes of the others.</summary>
+    public ExitCode Run(IReadOnlyList<string> files)
+    {
+        using var signals = new StopSignals();
+        var stop = signals.Token;
+        var started = new Queue<Task<Worked>>();
+        var worst = ExitCode.Done;
+        try
+        {
+            for (var i = 0; i < files.Count; i++)
+            {
+                while (started.Count < Environment.ProcessorCount && i + started.Count < files.Count)
+                {
+                    var next = files[i + started.Count];
+                    started.Enqueue(Task.Run(() => Work(next, stop), stop));
+                }
+
+                Messages.Progress(FormattableString.Invariant($"{files[i]} ({i + 1} of {files.Count})"));
+                var code = Finish(files[i], started.Dequeue(), stop);
+                worst = code > worst ? code : worst;
+            }
+
+            return worst;
+        }
+        catch (OperationCanceledException)
+        {
+            Messages.Error(Syntax.Program, "stopped");
+            return signals.ExitCode;
+        }
+        finally
+        {
+            Messages.ClearProgress();
+        }
+    }
+
+    /// <summary>Works out what is to be shown or written; called on any thread, several designs at a time.</summary>
+    protected abstract T WorkOut(Design design, CancellationToken stop);
+
+    /// <summary>Shows or writes it.</summary>
+    protected abstract ExitCode Use(string file, Design design, T result, CancellationToken stop);
+
+    private Worked Work(string file, CancellationToken stop)
+    {
+        var planning = Planner.Plan(file, stop);
+        return new(planning, planning.Design is { } design ? WorkOut(design, stop) : default);
+    }
+
+    private ExitCode Finish(string file, Task<Worked> task, CancellationToken stop)
+    {
+        try
+        {
+            var worked = task.GetAwaiter().GetResult();
+            Messages.ClearProgress();
+            foreach (var finding in worked.Planning.Findings)
+            {
+                Messages.Finding(finding, worked.Planning.Texts.GetValueOrDefault(finding.At.File, ""));
+            }
+
+            return worked.Planning.Design is { } design ? Use(file, design, worked.Result!, stop) : ExitCode.DescriptionFault;
+        }
+        catch (FolderFault fault)
+        {
+            Messages.Error(fault.Path, fault.Message);
+            return ExitCode.FileSystemFault;
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            Messages.Error(file, ReasonOf(file, fault));
+            return ExitCode.FileSystemFault;
+        }
+        catch (Exception fault) when (fault is not OperationCanceledException)
+        {
+            // One description that shows up a mistake of ours must not keep the others from being drawn.
+            Messages.Error(file, $"internal error, please report it with the description\n{fault}");
+            return ExitCode.InternalFault;
+        }
+    }
+
+    private static string ReasonOf(string file, Exception fault) => fault switch
+    {
+        FileNotFoundException or DirectoryNotFoundException => "there is no such file",
+        _ when Directory.Exists(file) => "this is a folder, not a description",
+        _ => $"cannot be read: {fault.Message}",
+    };
+
+    private sealed record Worked(PlanningResult Planning, T? Result);
+}

@@ -1,0 +1,43 @@
+using System.Collections.Immutable;
+using PlanForge.Designs;
+using PlanForge.Folders;
+using PlanForge.Parts;
+using PlanForge.Reports;
+using PlanForge.Terminals;
+
+namespace PlanForge.Commands;
+
+/// <summary>Writes the folder of each design.</summary>
+internal sealed class DrawCommand(Terminal terminal, bool isQuiet, string folder, IDisk disk)
+    : DesignCommand<ImmutableArray<OutputFile>>(terminal, isQuiet)
+{
+    private readonly Dictionary<string, string> _drawn = new(StringComparer.Ordinal);
+
+    protected override ImmutableArray<OutputFile> WorkOut(Design design, CancellationToken stop) => DesignFiles.Of(design, stop);
+
+    protected override ExitCode Use(string file, Design design, ImmutableArray<OutputFile> result, CancellationToken stop)
+    {
+        var name = FolderName.Of(design.Airframe.Name);
+        if (name.Length == 0)
+        {
+            Messages.Error(file, $"the name `{design.Airframe.Name}` has no letter or digit to call a folder by");
+            return ExitCode.DescriptionFault;
+        }
+
+        if (!_drawn.TryAdd(name, file))
+        {
+            Messages.Error(file, $"the folder {name} belongs to {_drawn[name]} in this run; give the designs different names");
+            return ExitCode.DescriptionFault;
+        }
+
+        var target = Path.Combine(folder, name);
+        DesignFolder.Write(target, result, disk, stop);
+        if (!IsQuiet)
+        {
+            var cut = design.Parts.Count(part => part.Making == Making.Cut);
+            Results.Write($"{target}: {Counts.Of(design.Sheets.Sheets.Length, "sheet")}, {Counts.Of(cut, "cut part")}\n");
+        }
+
+        return ExitCode.Done;
+    }
+}

@@ -1,0 +1,29 @@
+using System.Collections.Immutable;
+using PlanForge.Airframe;
+using PlanForge.Airframe.Diagnostics;
+using PlanForge.Drafting.Model;
+using PlanForge.Parts;
+
+namespace PlanForge.Designs;
+
+/// <summary>A description carried all the way to drawings.</summary>
+/// <param name="FileName">The description's file name without its folder.</param>
+/// <param name="Airframe">What it describes.</param>
+/// <param name="Parts">The parts, in the order of the sheets.</param>
+/// <param name="AirframeFigures">The figures that belong to no part.</param>
+/// <param name="Sheets">The drawings.</param>
+/// <param name="Warnings">What the builder should look at; there are no errors.</param>
+internal sealed record Design(
+    string FileName,
+    AirframeDescription Airframe,
+    ImmutableArray<Part> Parts,
+    ImmutableArray<Figure> AirframeFigures,
+    SheetSet Sheets,
+    ImmutableArray<Diagnostic> Warnings);
+
+/// <summary>What came of planning a description.</summary>
+/// <param name="Design">The design, or null when there is an error among the findings.</param>
+/// <param name="Findings">Every warning and error.</param>
+/// <param name="Texts">The text of each file that was read, by its name in the findings.</param>
+internal sealed record PlanningResult(
+    Design? Design, ImmutableArray<Diagnostic> Findings, IReadOnlyDictionary<string, string> Texts);

@@ -1,0 +1,70 @@
+using PlanForge.Airframe;
+using PlanForge.Airframe.Diagnostics;
+using PlanForge.Airframe.Reading;
+using PlanForge.Drafting.Sheets;
+using PlanForge.Parts;
+
+namespace PlanForge.Designs;
+
+/// <summary>Carries a description through the stages, from its text to drawings; writes nothing.</summary>
+internal static class Planner
+{
+    /// <summary>Plans one description.</summary>
+    /// <param name="path">The description, as the user gave it.</param>
+    /// <param name="stop">Asked between the stages.</param>
+    /// <exception cref="IOException">The description or a section file cannot be read.</exception>
+    /// <exception cref="UnauthorizedAccessException">The description or a section file may not be read.</exception>
+    /// <exception cref="OperationCanceledException">The run was stopped.</exception>
+    public static PlanningResult Plan(string path, CancellationToken stop)
+    {
+        var texts = new Dictionary<string, string>(StringComparer.Ordinal);
+        var text = TextFile.Read(path, out var fault);
+        texts[path] = text;
+        if (fault is not null)
+        {
+            return new(null, [fault], texts);
+        }
+
+        var folder = path[..(path.LastIndexOfAny(['/', Path.DirectorySeparatorChar]) + 1)];
+        var read = AirframeReader.Read(path, text, name => ReadSection(folder + name, texts));
+        if (read.Airframe is not { } airframe)
+        {
+            return new(null, read.Diagnostics, texts);
+        }
+
+        stop.ThrowIfCancellationRequested();
+        var parts = PartList.Of(airframe);
+        var findings = read.Diagnostics.AddRange(parts.Findings);
+        if (parts.Findings.Any(finding => finding.Severity == Severity.Error))
+        {
+            return new(null, findings, texts);
+        }
+
+        stop.ThrowIfCancellationRequested();
+        var plan = PlanSheets.Draw(OptionsFor(airframe), parts.Parts);
+        findings = findings.AddRange(plan.Warnings.Select(warning => Diagnostic.Warning(SourcePosition.WholeFile(path), warning)));
+        var airframeFigures = parts.Figures[..^parts.Parts.Sum(part => part.Figures.Length)];
+        return new(new(Path.GetFileName(path), airframe, parts.Parts, airframeFigures, plan.Sheets, findings), findings, texts);
+    }
+
+    private static string? ReadSection(string path, Dictionary<string, string> texts)
+    {
+        if (!File.Exists(path))
+        {
+            return null;
+        }
+
+        // Old section files have titles in whatever encoding their author used; the coordinates are ASCII in all of them.
+        return texts[path] = TextFile.Read(path, out _);
+    }
+
+    private static PlanOptions OptionsFor(AirframeDescription airframe) => new(
+        airframe.Name,
+        airframe.Revision,
+        airframe.Owner,
+        $"PlanForge {ToolVersion.Text}",
+        airframe.Sheets.Paper,
+        airframe.Sheets.IsPortrait,
+        airframe.DisplayUnit,
+        airframe.Notes);
+}

@@ -1,0 +1,61 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using PlanForge.Drafting.PartDrawings;
+using PlanForge.Designs;
+using PlanForge.Output.Dxf;
+using PlanForge.Output.Pdf;
+using PlanForge.Output.Svg;
+using PlanForge.Parts;
+using PlanForge.Reports;
+
+namespace PlanForge.Folders;
+
+/// <summary>Turns a design into the files of its folder. The same design gives the same bytes.</summary>
+internal static class DesignFiles
+{
+    /// <summary>All files, the manifest last.</summary>
+    /// <param name="design">The design.</param>
+    /// <param name="stop">Asked between the files.</param>
+    /// <exception cref="OperationCanceledException">The run was stopped.</exception>
+    public static ImmutableArray<OutputFile> Of(Design design, CancellationToken stop)
+    {
+        // The PDF takes as long as all other files together.
+        var plan = Task.Run(() => PlanOf(design), stop);
+        var files = ImmutableArray.CreateBuilder<OutputFile>();
+        AddParts(design, files, stop);
+        AddSheets(design, files, stop);
+        files.Add(new("report.json", Report.Of(design)));
+        files.AddRange(plan.GetAwaiter().GetResult());
+        files.Add(Manifest.Of(design.Airframe.Name, files));
+        return files.DrainToImmutable();
+    }
+
+    private static ImmutableArray<OutputFile> PlanOf(Design design) => design.Sheets.Sheets.IsEmpty
+        ? []
+        : [new("plan.pdf", PdfWriter.Write(design.Sheets, new($"PlanForge {ToolVersion.Text}")))];
+
+    private static void AddParts(Design design, ImmutableArray<OutputFile>.Builder files, CancellationToken stop)
+    {
+        foreach (var part in design.Parts)
+        {
+            if (part.Making == Making.Cut)
+            {
+                stop.ThrowIfCancellationRequested();
+                var drawing = CutDrawings.Of(part);
+                files.Add(new($"parts/{part.Id}.dxf", DxfWriter.Write(drawing, DxfOptions.Default)));
+                files.Add(new($"parts/{part.Id}.svg", SvgWriter.WriteCut(drawing)));
+            }
+        }
+    }
+
+    private static void AddSheets(Design design, ImmutableArray<OutputFile>.Builder files, CancellationToken stop)
+    {
+        var sheets = design.Sheets.Sheets;
+        var digits = sheets.Length < 100 ? "D2" : "D3";
+        foreach (var sheet in sheets)
+        {
+            stop.ThrowIfCancellationRequested();
+            files.Add(new($"sheets/sheet-{sheet.Number.ToString(digits, CultureInfo.InvariantCulture)}.svg", SvgWriter.Write(sheet)));
+        }
+    }
+}

@@ -1,0 +1,113 @@
+using System.Text.Json;
+using PlanForge.Airframe.Diagnostics;
+using PlanForge.Designs;
+using PlanForge.Parts;
+
+namespace PlanForge.Reports;
+
+/// <summary>Writes every computed figure of a design as JSON, for programs.</summary>
+internal static class Report
+{
+    /// <summary>The report; the same design gives the same bytes wherever its description lies.</summary>
+    public static byte[] Of(Design design) => JsonText.Write(json =>
+    {
+        json.WriteStartObject();
+        json.WriteString("planforge", ToolVersion.Text);
+        json.WriteString("description", design.FileName);
+        json.WriteString("design", design.Airframe.Name);
+        json.WriteString("revision", design.Airframe.Revision);
+        WriteFigures(json, design.AirframeFigures);
+        json.WriteStartArray("parts");
+        foreach (var part in design.Parts)
+        {
+            WritePart(json, part);
+        }
+
+        json.WriteEndArray();
+        WriteSheets(json, design);
+        WriteWarnings(json, design);
+        json.WriteEndObject();
+    });
+
+    private static void WritePart(Utf8JsonWriter json, Part part)
+    {
+        json.WriteStartObject();
+        json.WriteString("id", part.Id);
+        json.WriteString("kind", part.Kind);
+        json.WriteString("title", part.Title);
+        json.WriteString("making", part.Making == Making.Cut ? "cut" : "template");
+        if (part.Making == Making.Cut)
+        {
+            json.WriteString("material", part.Material);
+            json.WriteNumber("thickness_mm", FigureUnits.Rounded(part.Thickness));
+        }
+
+        json.WriteNumber("quantity", part.Quantity);
+        WriteFigures(json, part.Figures);
+        json.WriteEndObject();
+    }
+
+    private static void WriteFigures(Utf8JsonWriter json, IEnumerable<Figure> figures)
+    {
+        json.WriteStartArray("figures");
+        foreach (var figure in figures)
+        {
+            json.WriteStartObject();
+            json.WriteString("key", figure.Key);
+            json.WriteString("label", figure.Label);
+            json.WriteNumber("value", FigureUnits.ValueOf(figure));
+            if (FigureUnits.NameOf(figure.Quantity) is { Length: > 0 } unit)
+            {
+                json.WriteString("unit", unit);
+            }
+
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void WriteSheets(Utf8JsonWriter json, Design design)
+    {
+        json.WriteStartArray("sheets");
+        foreach (var sheet in design.Sheets.Sheets)
+        {
+            json.WriteStartObject();
+            json.WriteNumber("number", sheet.Number);
+            json.WriteString("title", sheet.Title);
+            json.WriteNumber("width_mm", FigureUnits.Rounded(sheet.Width));
+            json.WriteNumber("height_mm", FigureUnits.Rounded(sheet.Height));
+            json.WriteStartArray("parts");
+            foreach (var part in sheet.Parts)
+            {
+                json.WriteStringValue(part);
+            }
+
+            json.WriteEndArray();
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    // Only the name of a file goes in: where it lies must not change the bytes.
+    private static void WriteWarnings(Utf8JsonWriter json, Design design)
+    {
+        json.WriteStartArray("warnings");
+        foreach (var warning in design.Warnings)
+        {
+            json.WriteStartObject();
+            json.WriteString("file", Path.GetFileName(warning.At.File));
+            if (warning.At != SourcePosition.WholeFile(warning.At.File))
+            {
+                json.WriteNumber("line", warning.At.Line);
+                json.WriteNumber("column", warning.At.Column);
+            }
+
+            json.WriteString("message", warning.Message);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+}

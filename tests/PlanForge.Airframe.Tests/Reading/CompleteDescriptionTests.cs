@@ -1,0 +1,209 @@
+using PlanForge.Airframe.Diagnostics;
+using PlanForge.Airframe.Format;
+using PlanForge.Airframe.Reading;
+using PlanForge.Airframe.Reading.Yaml;
+
+namespace PlanForge.Airframe.Tests.Reading;
+
+/// <summary>The description that uses every key, value by value. Expected numbers are worked out by hand from its text.</summary>
+public class CompleteDescriptionTests
+{
+    private static readonly AirframeDescription Airframe = Description.ReadSound(Description.Complete);
+
+    [Fact]
+    public void Every_key_of_the_format_is_used()
+    {
+        var used = new HashSet<Key>();
+        var diagnostics = new DiagnosticList("complete.yaml");
+        Collect(YamlLoader.Load(new("complete.yaml", Description.Complete), diagnostics)!, AirframeFormat.Root);
+        Assert.Empty(FormatTable.Mappings().SelectMany(m => m.Keys).Distinct().Where(k => !used.Contains(k)).Select(k => k.Name));
+
+        void Collect(YamlNode node, ValueFormat format)
+        {
+            switch (format, node)
+            {
+                case (MappingFormat mapping, YamlMapping given):
+                    foreach (var key in mapping.Keys)
+                    {
+                        if (given.Find(key.Name) is { } value)
+                        {
+                            used.Add(key);
+                            Collect(value, key.Format);
+                        }
+                    }
+
+                    break;
+                case (ChoiceFormat choice, YamlMapping given):
+                    Collect(given, Alternative.Find(given, choice, diagnostics)!.Value.Format!);
+                    break;
+                case (ListFormat list, YamlList given):
+                    given.Items.ForEach(item => Collect(item, list.Item));
+                    break;
+                case (ParametersFormat parameters, YamlMapping given):
+                    given.Entries.ForEach(entry => Collect(entry.Value, parameters.Detail));
+                    break;
+                default:
+                    break;
+            }
+        }
+    }
+
+    [Fact]
+    public void Head_is_read()
+    {
+        Assert.Equal("Oxbow 1420", Airframe.Name);
+        Assert.Equal("B", Airframe.Revision);
+        Assert.Equal("The builder of this invented airframe", Airframe.Owner);
+        Assert.Equal(["Dry-fit the formers before gluing.", "Pins: 3 mm music wire"], Airframe.Notes);
+        Assert.Equal(DisplayUnit.Millimetre, Airframe.DisplayUnit);
+    }
+
+    [Fact]
+    public void Parameters_are_worked_out_and_ordered_by_name()
+    {
+        var expected = new (string Name, double Value, Dimension Dimension)[]
+        {
+            ("body_width", 92, Dimension.Length),
+            ("diagonal", Math.Sqrt((92 * 92) + (46 * 46)), Dimension.Length),
+            ("droop", 200 * Math.Sin(3 * Math.PI / 180), Dimension.Length),
+            ("loading", 6 * 28.349523125 / 500, Dimension.Number),
+            ("side_skin", 3, Dimension.Length),
+            ("skin", 3, Dimension.Number),
+            ("washout", 1.5 * Math.PI / 180, Dimension.Angle),
+            ("wing_mass", 6 * 28.349523125, Dimension.Mass),
+            ("wing_mass_limit", 500, Dimension.Mass),
+        };
+        Assert.Equal(expected.Select(e => (e.Name, e.Dimension)), Airframe.Parameters.Select(p => (p.Name, p.Dimension)));
+        Assert.All(expected.Zip(Airframe.Parameters), pair => Assert.Equal(pair.First.Value, pair.Second.Value, 1e-12 * pair.First.Value));
+        Assert.Equal(new SourcePosition("complete.yaml", 12, 3, 10), Airframe.Parameters[0].At);
+    }
+
+    [Fact]
+    public void Wing_is_read()
+    {
+        var wing = Airframe.Wing;
+        Assert.Equal(WingPlacement.High, wing.Placement);
+        Assert.Equal(new SidePoint(215, 58), wing.LeadingEdge);
+        Assert.Equal(Math.Asin(5.5 / 262), wing.Incidence.Angle, 1e-15);
+        Assert.Equal(IncidenceReference.Chord, wing.Incidence.Reference);
+        Assert.Equal("NACA 2412", wing.Root.Section.Name);
+        Assert.Equal(262, wing.Root.Chord);
+
+        // The first panel gives no tip: its outer end is its inner end's.
+        Assert.Equal(3, wing.Panels.Length);
+        Assert.Equal((40.0, 0.0, 0.0, 0.0), Numbers(wing.Panels[0]));
+        Assert.Equal(("NACA 2412", 262.0), (wing.Panels[0].Tip.Section.Name, wing.Panels[0].Tip.Chord));
+        Assert.Equal((670, Degrees(3), 18, Degrees(-1.5)), Numbers(wing.Panels[1]));
+        Assert.Equal(190, wing.Panels[1].Tip.Chord);
+
+        // The third gives no twist: the second's stays.
+        Assert.Equal((127, Degrees(8), 0, Degrees(-1.5)), Numbers(wing.Panels[2]));
+        Assert.Equal(98.425, wing.Panels[2].Tip.Chord, 1e-12);
+    }
+
+    [Fact]
+    public void Fuselage_is_read()
+    {
+        var fuselage = Airframe.Fuselage;
+        Assert.Equal(new SkinDescription(3, 2, 1.5875), fuselage.Skin);
+        Assert.Equal(
+            [
+                (0.0, 38.0, 38.0, 42.0, -40.0, default(SectionShape), Run.Straight),
+                (180, 46, 46, 60, -52, new(8, 8, 8, 8), Run.Fair),
+                (480, 46, 40, 58, -50, new(6, 6, 20, 20), Run.Fair),
+                (940, 16, 16, 34, -4, new(16, 19, 16, 19), Run.Fair),
+            ],
+            fuselage.Stations.Select(s => (s.Station, s.UpperHalfBreadth, s.LowerHalfBreadth, s.Upper, s.Lower, s.Shape, s.RunAft)));
+        Assert.Equal(
+            [
+                ("upper longeron", LongeronPlace.UpperCorner, 0.0, 6.35, 3.175),
+                ("lower longeron", LongeronPlace.LowerCorner, 0, 6, 6),
+                ("stringer", LongeronPlace.Side, 10, 3, 5),
+                ("keel", LongeronPlace.Keel, 0, 6, 12),
+                ("crown", LongeronPlace.Crown, 0, 5, 3),
+            ],
+            fuselage.Longerons.Select(l => (l.Name, l.Place, l.Height, l.Across, l.Up)));
+    }
+
+    [Fact]
+    public void Formers_are_read()
+    {
+        var first = Airframe.Formers[0];
+        Assert.Equal(("F1", 2.0, 6.0, "birch ply"), (first.Name, first.Station, first.Thickness, first.Material));
+        Assert.Equal((GrainDirection.Across, false, default(AllowanceDescription)), (first.Grain, first.IsCrossFormer, first.Allowance));
+        Assert.Null(first.Bevel);
+        Assert.Null(first.Lightening);
+        Assert.Empty(first.Openings);
+        Assert.Empty(first.Slots);
+        Assert.Empty(first.Tabs);
+
+        var cross = Airframe.Formers[1];
+        Assert.Equal((GrainDirection.Upright, true, new AllowanceDescription(1, 8, 0.5)), (cross.Grain, cross.IsCrossFormer, cross.Allowance));
+        Assert.Equal((FormerEdge.Upper, FormerFace.Front, Degrees(30)), (cross.Bevel!.Edge, cross.Bevel.Face, cross.Bevel.Angle));
+        Assert.Equal(
+            [(0.0, -10.0, 20.0, 20.0, 10.0), (25, 20, 24, 16, 4)],
+            cross.Openings.Select(o => (o.Across, o.Height, o.Width, o.Depth, o.CornerRadius)));
+        Assert.Equal([(30.0, 0.0, 3.0, 12.0)], cross.Slots.Select(s => (s.Across, s.Height, s.Width, s.Depth)));
+        Assert.Equal(
+            [(TabEdge.Side, 0.0, 15.0, 3.0), (TabEdge.Upper, 5, 10, 3), (TabEdge.Lower, -5, 10, 3)],
+            cross.Tabs.Select(t => (t.Edge, t.Position, t.Width, t.Depth)));
+
+        var last = Airframe.Formers[2];
+        Assert.Equal(500 + (200 * Math.Sin(3 * Math.PI / 180)), last.Station, 1e-12);
+        Assert.Equal((3.175, ""), (last.Thickness, last.Material));
+        Assert.Equal((8.0, 5.0), (last.Lightening!.Rim, last.Lightening.CornerRadius));
+    }
+
+    [Fact]
+    public void Fittings_are_read()
+    {
+        var saddle = Airframe.Saddle;
+        Assert.Equal((1.0, 1.5, 30.0, 0.4), (saddle.SeatTape, saddle.Sanding, saddle.Depth, saddle.Abrasive));
+        Assert.Equal((45.0, 220.0, 470.0), (saddle.FormHeight, saddle.From!.Value, saddle.To!.Value));
+        var dowels = Airframe.Dowels!;
+        Assert.Equal((8.0, 64.0, 2.0, 14.0, 0.1), (dowels.Diameter, dowels.Spacing, dowels.AboveChord, dowels.Protrusion, dowels.Fit));
+        var bolts = Airframe.Bolts!;
+        Assert.Equal(("M6", 50.0, 24.0), (bolts.Thread, bolts.Spacing, bolts.AheadOfTrailingEdge));
+        Assert.Equal(("birch ply", 4.0, 45.0, 0.5), (bolts.Plate.Material, bolts.Plate.Thickness, bolts.Plate.Length, bolts.Plate.Gap));
+        var shims = Airframe.Shims;
+        Assert.Equal((Degrees(-1.5), Degrees(1.5), Degrees(0.5), 10), (shims.From, shims.To, shims.Step, shims.Width));
+        Assert.Equal((Degrees(2), Degrees(1.5)), (Airframe.ThrustLine!.Down, Airframe.ThrustLine.Right));
+        Assert.Equal(15, Airframe.Bench.PinsOutboardOfSide);
+        var clearance = (Math.Sqrt((92 * 92) + (46 * 46)) / 2) + (60 * (6 * 28.349523125 / 500));
+        Assert.Equal(clearance, Airframe.Bench.Clearance, 1e-12);
+    }
+
+    [Fact]
+    public void Tailplane_is_read()
+    {
+        var tailplane = Airframe.Tailplane!;
+        Assert.Equal(new SidePoint(800, 30), tailplane.LeadingEdge);
+        Assert.Equal((Degrees(-0.5), IncidenceReference.Underside), (tailplane.Incidence.Angle, tailplane.Incidence.Reference));
+        Assert.Equal((480.0, 130.0, 90.0, 20.0, 24.0), (tailplane.Span, tailplane.Root.Chord, tailplane.Tip.Chord, tailplane.Sweep, tailplane.SeatWidth));
+        Assert.StartsWith("Otter 9", tailplane.Tip.Section.Name, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Workshop_is_read()
+    {
+        Assert.Equal(
+            [("balsa 3", "balsa", 3.0, 100.0, 1000.0), ("ply 4", "birch ply", 3.8, 300, 600)],
+            Airframe.Stock.Select(s => (s.Name, s.Material, s.Thickness, s.Width, s.Length)));
+        Assert.Equal(("A3", false), (Airframe.Sheets.Paper, Airframe.Sheets.IsPortrait));
+        Assert.Equal(0.15, Airframe.Cutter.Kerf);
+    }
+
+    [Fact]
+    public void Records_know_where_they_stand()
+    {
+        Assert.Equal(new SourcePosition("complete.yaml", 23, 3, 9), Airframe.Wing.At);
+        Assert.Equal(new SourcePosition("complete.yaml", 28, 7, 15), Airframe.Wing.Panels[0].At);
+        Assert.Equal(new SourcePosition("complete.yaml", 29, 7, 6), Airframe.Wing.Panels[1].At);
+        Assert.Equal(new SourcePosition("complete.yaml", 56, 5, 60), Airframe.Formers[0].At);
+    }
+
+    private static (double Length, double Dihedral, double Sweep, double Twist) Numbers(PanelDescription panel) =>
+        (panel.Length, panel.Dihedral, panel.Sweep, panel.Twist);
+
+    private static double Degrees(double degrees) => degrees * (Math.PI / 180);
+}

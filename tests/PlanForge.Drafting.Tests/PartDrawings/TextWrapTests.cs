@@ -1,0 +1,48 @@
+using CsCheck;
+using PlanForge.Drafting.Lettering;
+using PlanForge.Drafting.PartDrawings;
+
+namespace PlanForge.Drafting.Tests.PartDrawings;
+
+public class TextWrapTests
+{
+    private static readonly Gen<string> Sentences =
+        Gen.Char['a', 'z'].Array[1, 9].Select(letters => new string(letters)).Array[0, 25].Select(words => string.Join(' ', words));
+
+    [Fact]
+    public void Lines_keep_all_words_in_order_and_the_width() =>
+        Gen.Select(Sentences, Gen.Double[20, 120]).Sample(
+            (text, width) =>
+            {
+                var lines = TextWrap.Lines(text, width, 2.5);
+                Assert.Equal(text, string.Join(' ', lines));
+                Assert.All(lines, line => Assert.True(!line.Contains(' ') || StrokeAlphabet.WidthOf(line, 2.5) <= width));
+            },
+            iter: 200,
+            seed: "000000000000C");
+
+    [Fact]
+    public void No_line_could_have_taken_the_next_word() =>
+        Gen.Select(Sentences, Gen.Double[20, 120]).Sample(
+            (text, width) =>
+            {
+                var lines = TextWrap.Lines(text, width, 2.5);
+                for (var i = 1; i < lines.Length; i++)
+                {
+                    Assert.True(StrokeAlphabet.WidthOf($"{lines[i - 1]} {lines[i].Split(' ')[0]}", 2.5) > width);
+                }
+            },
+            iter: 200,
+            seed: "000000000000D");
+
+    [Fact]
+    public void A_text_takes_the_greatest_height_that_fits_and_is_shortened_at_the_least()
+    {
+        Assert.Equal(("Oxbow", 5.0), TextWrap.Fitted("Oxbow", 60, [5, 3.5, 2.5]));
+        var (text, height) = TextWrap.Fitted("Oxbow 1420 with a very long name", 30, [5, 3.5, 2.5]);
+        Assert.Equal(2.5, height);
+        Assert.EndsWith("…", text, StringComparison.Ordinal);
+        Assert.True(StrokeAlphabet.WidthOf(text, height) <= 30);
+        Assert.Equal("", TextWrap.Fitted("Oxbow", 0.5, [2.5]).Text);
+    }
+}

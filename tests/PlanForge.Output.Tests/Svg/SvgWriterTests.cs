@@ -1,0 +1,125 @@
+using System.Xml.Linq;
+using PlanForge.Drafting.Model;
+using PlanForge.Geometry;
+using PlanForge.Output.Svg;
+using PlanForge.Output.Tests.Readers;
+
+namespace PlanForge.Output.Tests.Svg;
+
+public sealed class SvgWriterTests
+{
+    private static readonly SvgFile Sheet = new(SvgWriter.Write(Samples.Sheet(
+        new DrawingItem.Fill(Layer.Frame, [Path2.Rectangle(new(20, 10, 120, 14))], 0.5),
+        new DrawingItem.Stroke(Layer.CentreAndDatum, Path2.Line(new(10, 100), new(90, 100)), new(LineType.LongDashedDotted, 0.25)),
+        Samples.Stroke(Layer.Cut, Path2.Circle(new(50, 60), 4)),
+        Samples.Text("A <b> & c"),
+        Samples.Text("   "))));
+
+    [Fact]
+    public void Sizes_are_millimetres_and_the_view_box_has_the_same_numbers()
+    {
+        Assert.Equal(297, Sheet.Width);
+        Assert.Equal(210, Sheet.Height);
+        Assert.Equal("0 0 297 210", Sheet.Root.Attribute("viewBox")!.Value);
+        var former = new SvgFile(SvgWriter.WriteCut(Samples.Former));
+        Assert.Equal(92, former.Width);
+        Assert.Equal(109.52, former.Height);
+        Assert.Equal("0 0 92 109.52", former.Root.Attribute("viewBox")!.Value);
+    }
+
+    [Fact]
+    public void A_sheet_lies_on_white_paper()
+    {
+        var paper = Sheet.Root.Elements().ElementAt(1);
+        Assert.Equal("rect", paper.Name.LocalName);
+        Assert.Equal(["297", "210", "#ffffff"], paper.Attributes().Select(attribute => attribute.Value));
+    }
+
+    [Fact]
+    public void There_is_one_group_for_each_layer_in_drawing_order() => Assert.Equal(
+        ["frame", "centre-and-datum", "cut", "notes"], Sheet.Groups.Select(group => group.Attribute("id")!.Value));
+
+    [Fact]
+    public void Up_is_up()
+    {
+        var bar = SvgFile.Contours(Sheet.Groups.First()).Single();
+        Assert.Equal([(20, 200), (120, 200), (120, 196), (20, 196)], bar.Points.Select(point => (point.X, point.Y)));
+    }
+
+    [Fact]
+    public void Fills_are_grey_and_lines_have_width_and_dashes()
+    {
+        var fill = Sheet.Groups.First().Elements().Single();
+        Assert.Equal("#808080", fill.Attribute("fill")!.Value);
+        Assert.Equal("none", fill.Attribute("stroke")!.Value);
+        var centreLine = Sheet.Groups.ElementAt(1).Elements().Single();
+
+        // shared/check-values.md section 5, worked: type 04 at d = 0.25.
+        Assert.Equal("6 0.75 0.125 0.75", centreLine.Attribute("stroke-dasharray")!.Value);
+        Assert.Equal("0.25", centreLine.Attribute("stroke-width")!.Value);
+    }
+
+    [Fact]
+    public void Circles_stay_circles()
+    {
+        var circle = Sheet.Groups.ElementAt(2).Elements().Single();
+        Assert.Equal(["cx", "cy", "r", "stroke-width"], circle.Attributes().Select(attribute => attribute.Name.LocalName));
+        Assert.Equal(["50", "150", "4", "0.5"], circle.Attributes().Select(attribute => attribute.Value));
+    }
+
+    [Fact]
+    public void Lettering_is_strokes_and_spaces_leave_nothing()
+    {
+        var letters = Sheet.Groups.Last().Elements().Single();
+        Assert.Equal("path", letters.Name.LocalName);
+        Assert.Equal("0.35", letters.Attribute("stroke-width")!.Value);
+        Assert.DoesNotContain(Sheet.Root.Descendants(), element => element.Name.LocalName is "text" or "tspan");
+    }
+
+    [Fact]
+    public void Titles_are_escaped()
+    {
+        var sheet = Samples.Sheet() with { Title = "Bolt <M6> & \"plate\" ½ \u0001 \uD800 漢" };
+        Assert.Equal("1  Bolt <M6> & \"plate\" ½ \uFFFD \uFFFD 漢", new SvgFile(SvgWriter.Write(sheet)).Title);
+    }
+
+    [Fact]
+    public void Cut_files_have_one_element_a_contour_and_no_style_that_hides_it()
+    {
+        var file = new SvgFile(SvgWriter.WriteCut(Samples.Former));
+        Assert.Equal("F3", file.Title);
+        Assert.Equal(["score", "cut"], file.Groups.Select(group => group.Attribute("id")!.Value));
+        Assert.Equal([4, 3], file.Groups.Select(group => group.Elements().Count()));
+        Assert.All(file.Groups, group => Assert.Equal("none", group.Attribute("fill")!.Value));
+        Assert.All(file.Groups.Elements(), element => Assert.Single(SvgFile.Contours(new XElement("g", element))));
+    }
+
+    [Fact]
+    public void Nothing_is_transformed_or_fetched_from_elsewhere()
+    {
+        foreach (var attribute in Sheet.Root.DescendantsAndSelf().Attributes())
+        {
+            Assert.NotEqual("transform", attribute.Name.LocalName);
+            Assert.DoesNotContain("href", attribute.Name.LocalName, StringComparison.Ordinal);
+            Assert.DoesNotContain("url(", attribute.Value, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void Half_circles_are_written_in_halves_that_cannot_be_misread()
+    {
+        // By hand: a slot 6 mm wide, 10 mm between centres, its lower end at y = -3 and its upper at y = 13, which becomes 0.
+        var slot = Path2.Closed([new(new(0, 0), 1), new(new(6, 0)), new(new(6, 10), 1), new(new(0, 10))]);
+        var file = new SvgFile(SvgWriter.WriteCut(new("A", new([Samples.Stroke(Layer.Cut, slot)]))));
+        var data = file.Groups.Elements().Single().Attribute("d")!.Value;
+        Assert.Equal("M0 13A3 3 0 0 0 3 16A3 3 0 0 0 6 13L6 3A3 3 0 0 0 3 0A3 3 0 0 0 0 3Z", data);
+    }
+
+    [Fact]
+    public void Fills_and_empty_drawings_are_no_cut_files()
+    {
+        var fill = new CutDrawing("A", new([new DrawingItem.Fill(Layer.Cut, [Path2.Circle(new(0, 0), 1)], 0)]));
+        Assert.Throws<ArgumentException>(() => SvgWriter.WriteCut(fill));
+        Assert.Throws<ArgumentException>(() => SvgWriter.WriteCut(new("A", new([]))));
+    }
+}

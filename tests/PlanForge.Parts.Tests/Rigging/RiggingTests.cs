@@ -1,0 +1,111 @@
+using PlanForge.Airframe;
+using PlanForge.Airframe.Diagnostics;
+using PlanForge.Airframe.Sections;
+using PlanForge.Parts.Bench;
+using PlanForge.Parts.Rigging;
+using static PlanForge.Parts.Tests.Build;
+
+namespace PlanForge.Parts.Tests.Rigging;
+
+public class RiggingTests
+{
+    [Theory]
+    [InlineData(1600, 300, 200, 253.3333, 400_000)] // shared/check-values.md section 8
+    [InlineData(1200, 200, 100, 155.5556, 180_000)]
+    [InlineData(1000, 150, 150, 150, 150_000)]
+    [InlineData(1000, 150, 0, 100, 75_000)]
+    public void Mean_chord_and_area_of_a_trapezium_are_those_of_the_handbook(double span, double root, double tip, double mean, double area)
+    {
+        var plan = WingPlan.Of(span, root, tip);
+        Assert.Equal(mean, plan.MeanChord, 4);
+        Assert.Equal(area, plan.Area, 6);
+    }
+
+    [Fact]
+    public void A_rise_of_a_thirty_second_of_an_inch_shows_the_front_pin_that_much_higher()
+    {
+        // Common practice, no source: 1/32 in of rise over the chord; 1/32 in is 0.79375 mm exactly (25.4/32).
+        const double chord = 200, rise = 25.4 / 32;
+        var incidence = Math.Asin(rise / chord) * 180 / Math.PI;
+        var pins = PinPoints.Of(Description.Rigged(Description.PlateOnBox(4, incidence) with { Bench = new(11, 50, Nowhere) }));
+        Assert.Equal(0.79375, pins.Rise, 9);
+    }
+
+    [Fact]
+    public void Pins_stand_eleven_millimetres_outside_the_body_sides()
+    {
+        // Common practice, no source: pins 11 mm outside the sides.
+        var pins = PinPoints.Of(Description.Rigged(Description.PlateOnBox(4, 2) with { Bench = new(11, 50, Nowhere) }));
+        Assert.Equal(45 + 11, pins.Across, 9);
+        Assert.Equal(56, pins.Front.Y, 9);
+        Assert.Equal(56, pins.Rear.Y, 9);
+
+        // The lowest body point, 40 below the datum, is 50 above the board: the board is 90 below the datum.
+        Assert.Equal(pins.Front.Z + 90, pins.FrontAboveBoard, 9);
+
+        // Leading edge at 56 out: up by 56 tan of the dihedral, then pitched about the root leading edge.
+        Assert.Equal(60 + (56 * Math.Tan(Degrees(4)) * Math.Cos(Degrees(2))), pins.Front.Z, 9);
+    }
+
+    [Fact]
+    public void An_underside_incidence_is_measured_on_the_flat()
+    {
+        // A wedge whose underside falls from the nose at a known angle, through the section's own underside line.
+        var section = NacaSection.TryCreate("4412", TrailingEdge.Open, out _)!;
+        var underside = section.Underside!.Value;
+        var chord = ChordIncidence.Of(new(Degrees(2), IncidenceReference.Underside, Nowhere), section)!.Value;
+        Assert.Equal(Degrees(2), chord + underside.Angle, 12);
+    }
+
+    [Fact]
+    public void A_convex_underside_cannot_carry_an_incidence()
+    {
+        var section = NacaSection.TryCreate("0012", TrailingEdge.Open, out _)!;
+        var description = Description.PlateOnBox(0, 0);
+        description = description with
+        {
+            Wing = description.Wing with
+            {
+                Root = new(section, 200, Nowhere),
+                Incidence = new(0.02, IncidenceReference.Underside, Nowhere),
+            },
+        };
+        var finding = Assert.Single(PartList.Of(description).Findings);
+        Assert.Equal(Severity.Error, finding.Severity);
+        Assert.StartsWith("the underside of NACA 0012 is convex", finding.Message, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(60, 700, "does not meet the body: at station 841.4 mm")]
+    [InlineData(160, 100, "but the body there lies between heights -40 mm and 90 mm")]
+    public void A_wing_that_misses_the_body_says_where_it_is(double height, double station, string words)
+    {
+        var description = Description.PlateOnBox(0, 0);
+        var list = PartList.Of(description with { Wing = description.Wing with { LeadingEdge = new(station, height) } });
+        Assert.Empty(list.Parts);
+        Assert.Contains(words, Assert.Single(list.Findings).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_wing_shorter_than_the_body_is_wide_says_so()
+    {
+        var description = Description.PlateOnBox(0, 0);
+        var panel = description.Wing.Panels[0] with { Length = 30 };
+        var finding = Assert.Single(PartList.Of(description with { Wing = description.Wing with { Panels = [panel] } }).Findings);
+        Assert.Contains("does not reach the body's sides: the half wing is 30 mm long", finding.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_saddle_that_leaves_the_bodys_height_is_cut_short_with_a_warning()
+    {
+        var description = Description.PlateOnBox(0, 4);
+
+        // The plate rises to 60 at its front end; a body 55 high takes it only from where it has come down to that.
+        var stations = description.Fuselage.Stations.Select(station => station with { Upper = 55 });
+        var list = PartList.Of(description with { Fuselage = description.Fuselage with { Stations = [.. stations] } });
+        var finding = Assert.Single(list.Findings);
+        Assert.Equal(Severity.Warning, finding.Severity);
+        Assert.StartsWith("the saddle begins only at station 171.5 mm", finding.Message, StringComparison.Ordinal);
+        Assert.Equal(100 + (5 / Math.Tan(Degrees(4))), list.Parts[0].Value("saddle.port.from"), 6);
+    }
+}

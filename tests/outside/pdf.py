@@ -1,0 +1,110 @@
+"""What qpdf, poppler and mupdf say about a PDF."""
+import re
+import subprocess
+import xml.etree.ElementTree
+
+import raster
+
+PAPERS = {  # ISO 216 and ANSI Y14.1 sizes, mm
+    "a4": (210, 297), "a3": (297, 420), "a2": (420, 594), "a1": (594, 841), "a0": (841, 1189),
+    "letter": (215.9, 279.4), "legal": (215.9, 355.6), "tabloid": (279.4, 431.8),
+}
+BAR_RESOLUTION = 600
+PICTURE_RESOLUTION = 200
+
+
+def check(report, file, sheets, words):
+    report.check(file, "passes qpdf --check without a word", lambda: qpdf_fault(file))
+    boxes = page_boxes(file)
+    report.check(file, "has pages whose boxes agree", lambda: box_fault(boxes))
+    if sheets:
+        report.check(file, "has pages of the size of the sheets", lambda: sheet_fault(boxes, sheets))
+    if paper := PAPERS.get(file.stem.removeprefix("plan-").lower()):
+        report.check(file, "has pages of the size of its paper", lambda: paper_fault(boxes, paper))
+    if words:
+        text = " ".join(run("pdftotext", str(file), "-").decode("utf-8").split())
+        for word in words:
+            report.check(file, f"says '{word}'", lambda: None if word in text else "pdftotext does not find it")
+    for page in range(1, len(boxes) + 1):
+        check_page(report, file, page)
+
+
+def check_page(report, file, page):
+    picture = raster.parse_pgm(run("pdftoppm", "-gray", "-r", BAR_RESOLUTION, "-f", page, "-l", page, file))
+    for turned, axis in ((False, "level"), (True, "upright")):
+        report.check(
+            file, f"page {page}: the {axis} bar measures 100 mm at {BAR_RESOLUTION} dpi",
+            lambda: bar_fault(picture.turned() if turned else picture, 100, 10))
+    poppler = run("pdftoppm", "-gray", "-r", PICTURE_RESOLUTION, "-f", page, "-l", page, file)
+    mupdf = run("mutool", "draw", "-q", "-F", "pgm", "-r", PICTURE_RESOLUTION, "-o", "-", file, page)
+    report.check(file, f"page {page}: poppler and mupdf show the same picture", lambda: picture_fault(poppler, mupdf))
+
+
+def run(*command):
+    return subprocess.run([str(word) for word in command], check=True, stdout=subprocess.PIPE, stderr=subprocess.DEVNULL).stdout
+
+
+def qpdf_fault(file):
+    result = subprocess.run(["qpdf", "--check", str(file)], stdout=subprocess.PIPE, stderr=subprocess.STDOUT)
+    text = result.stdout.decode("utf-8")
+    return text if result.returncode or re.search("warning|error(?!s found|s that qpdf)", text, re.IGNORECASE) else None
+
+
+def page_boxes(file):
+    """For each page the media, crop and trim box, each as four numbers in points."""
+    count = int(re.search(rb"^Pages: +(\d+)", run("pdfinfo", file), re.MULTILINE)[1])
+    text = run("pdfinfo", "-box", "-f", 1, "-l", count, file).decode("utf-8")
+    pages = {}
+    for page, kind, numbers in re.findall(r"^Page +(\d+) (Media|Crop|Trim)Box: +(.*)$", text, re.MULTILINE):
+        pages.setdefault(int(page), {})[kind] = [float(number) for number in numbers.split()]
+    return [pages[page] for page in range(1, count + 1)]
+
+
+def box_fault(boxes):
+    for page, box in enumerate(boxes, 1):
+        if not box["Media"] == box["Crop"] == box["Trim"] or box["Media"][:2] != [0, 0]:
+            return f"page {page}: {box}"
+    return None
+
+
+def size_fault(page, box, width, height):
+    # pdfinfo prints two decimals.
+    wanted = [length * 72 / 25.4 for length in (width, height)]
+    found = box["Media"][2:]
+    if any(abs(a - b) > 0.0051 for a, b in zip(wanted, found)):
+        return f"page {page} measures {found} pt instead of {wanted}"
+    return None
+
+
+def sheet_fault(boxes, sheets):
+    if len(boxes) != len(sheets):
+        return f"{len(boxes)} pages for {len(sheets)} sheets"
+    for page, (box, sheet) in enumerate(zip(boxes, sheets), 1):
+        root = xml.etree.ElementTree.parse(sheet).getroot()
+        if fault := size_fault(page, box, *(float(root.get(side).removesuffix("mm")) for side in ("width", "height"))):
+            return fault
+    return None
+
+
+def paper_fault(boxes, paper):
+    for page, box in enumerate(boxes, 1):
+        upright, level = size_fault(page, box, *paper), size_fault(page, box, *reversed(paper))
+        if upright and level:
+            return upright
+    return None
+
+
+def bar_fault(picture, length, parts):
+    pixels_per_mm = BAR_RESOLUTION / 25.4
+    measured = raster.find_scale(picture, length / parts * pixels_per_mm, parts)
+    if measured is None:
+        return f"no scale of {parts} times {length / parts} mm found"
+    wanted = length * pixels_per_mm
+    return None if abs(measured - wanted) <= 1 else f"it measures {measured} pixels instead of {wanted:.2f}"
+
+
+def picture_fault(poppler, mupdf):
+    # Blocks of a millimetre: renderers differ in how they smooth edges, by up to 27 of 255 as measured; a line of 0.18 mm is 46.
+    block = PICTURE_RESOLUTION // 25
+    worst = raster.largest_difference(raster.parse_pgm(poppler), raster.parse_pgm(mupdf), block)
+    return None if worst <= 40 else f"a square millimetre differs by {worst:.0f} of 255 in grey"

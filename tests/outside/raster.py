@@ -1,0 +1,67 @@
+"""Measures grey pictures, with nothing but the standard library."""
+import re
+
+DARK = bytes(1 if grey < 128 else 0 for grey in range(256))
+
+
+class Picture:
+    def __init__(self, width, height, pixels):
+        self.width, self.height, self.pixels = width, height, pixels
+
+    def row(self, y):
+        return self.pixels[y * self.width:(y + 1) * self.width]
+
+    def turned(self):
+        """Columns as rows."""
+        return Picture(self.height, self.width, b"".join(self.pixels[x::self.width] for x in range(self.width)))
+
+
+def parse_pgm(data):
+    header = re.match(rb"P5\s+(?:#.*\n)?(\d+)\s+(\d+)\s+255\s", data)
+    width, height = int(header[1]), int(header[2])
+    pixels = data[header.end():]
+    if len(pixels) != width * height:
+        raise ValueError(f"{len(pixels)} pixels in a picture of {width} x {height}")
+    return Picture(width, height, pixels)
+
+
+def find_scale(picture, step, parts):
+    """The length in pixels of a scale: `parts` + 1 strokes of like width, `step` pixels apart, between first and last middle.
+
+    A check bar has rows where only its tick marks are dark. None when no row shows such a scale; the median of all rows
+    that do otherwise. A scale is recognised within 5 % of its size, so that a wrong one is measured and not overlooked.
+    """
+    found = []
+    for y in range(picture.height):
+        row = picture.row(y)
+        if min(row) >= 128:
+            continue
+        strokes = [match.span() for match in re.finditer(b"\x01+", row.translate(DARK))]
+        middles = [(start + end) / 2 for start, end in strokes if end - start < step / 4]
+        for i in range(len(middles) - parts):
+            steps = [middles[i + k + 1] - middles[i + k] for k in range(parts)]
+            if max(steps) - min(steps) <= 2 and abs(sum(steps) / parts - step) < step / 20:
+                found.append(middles[i + parts] - middles[i])
+    return sorted(found)[len(found) // 2] if found else None
+
+
+def largest_difference(a, b, block):
+    """The largest difference of mean greys of square blocks; pictures may differ by a pixel in size."""
+    if abs(a.width - b.width) > 1 or abs(a.height - b.height) > 1:
+        return 255.0
+    largest = 0
+    for top in range(0, min(a.height, b.height) - block + 1, block):
+        sums = [block_sums(picture, top, block, min(a.width, b.width) // block) for picture in (a, b)]
+        largest = max([largest] + [abs(x - y) for x, y in zip(*sums)])
+    return largest / block / block
+
+
+def block_sums(picture, top, block, count):
+    sums = [0] * count
+    for y in range(top, top + block):
+        row = picture.row(y)
+        if min(row) == 255:
+            sums = [total + 255 * block for total in sums]
+        else:
+            sums = [total + sum(row[k * block:(k + 1) * block]) for k, total in enumerate(sums)]
+    return sums
