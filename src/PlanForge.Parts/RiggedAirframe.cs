@@ -52,7 +52,13 @@ public sealed class RiggedAirframe
             return null;
         }
 
-        var rigged = new RiggedAirframe(description, WingShape.Of(wing, incidence), FuselageShape.Of(description.Fuselage));
+        var body = FuselageShape.Of(description.Fuselage);
+        if (!BodyCheck.Check(description, body, findings))
+        {
+            return null;
+        }
+
+        var rigged = new RiggedAirframe(description, WingShape.Of(wing, incidence), body);
         return SaddleMeeting.Check(rigged, findings) ? rigged : null;
     }
 

@@ -41,30 +41,10 @@ internal readonly record struct CrossSection(
     /// The half-breadth of the outside at a height. Above the top and below the bottom it runs on, shrinking by the distance
     /// to them, so that it is continuous.
     /// </summary>
-    public Dual HalfBreadthAt(Dual height)
-    {
-        if (height.Value > Upper.Value)
-        {
-            return HalfBreadthAt(Upper) - (height - Upper);
-        }
-
-        if (height.Value < Lower.Value)
-        {
-            return HalfBreadthAt(Lower) - (Lower - height);
-        }
-
-        var lean = LeanAt(height);
-        var intoUpper = height - (Upper - UpperUp);
-        if (intoUpper.Value > 0 && Has(Zone.UpperCorner))
-        {
-            return lean * (1 - (UpperAcross * (1 - Round(intoUpper / UpperUp)) / UpperBreadth));
-        }
-
-        var intoLower = Lower + LowerUp - height;
-        return intoLower.Value > 0 && Has(Zone.LowerCorner)
-            ? lean * (1 - (LowerAcross * (1 - Round(intoLower / LowerUp)) / LowerBreadth))
-            : lean;
-    }
+    public Dual HalfBreadthAt(Dual height) =>
+        height.Value > Upper.Value ? HalfBreadthWithin(Upper) - (height - Upper)
+        : height.Value < Lower.Value ? HalfBreadthWithin(Lower) - (Lower - height)
+        : HalfBreadthWithin(height);
 
     /// <summary>A point of the outside in a zone, (y, z), mm. Flat zones run on past v = 0 and 1.</summary>
     public (Dual Y, Dual Z) At(Zone zone, Dual v)
@@ -88,6 +68,21 @@ internal readonly record struct CrossSection(
                 var upperZ = Upper - (UpperUp * (1 - Dual.Sin(upperAngle)));
                 return (LeanAt(upperZ) * (1 - (UpperAcross * (1 - Dual.Cos(upperAngle)) / UpperBreadth)), upperZ);
         }
+    }
+
+    private Dual HalfBreadthWithin(Dual height)
+    {
+        var lean = LeanAt(height);
+        var intoUpper = height - (Upper - UpperUp);
+        if (intoUpper.Value > 0 && Has(Zone.UpperCorner))
+        {
+            return lean * (1 - (UpperAcross * (1 - Round(intoUpper / UpperUp)) / UpperBreadth));
+        }
+
+        var intoLower = Lower + LowerUp - height;
+        return intoLower.Value > 0 && Has(Zone.LowerCorner)
+            ? lean * (1 - (LowerAcross * (1 - Round(intoLower / LowerUp)) / LowerBreadth))
+            : lean;
     }
 
     // Height of the unit quarter circle over t in [0, 1]; clamped so that rounding past the end is not a number no more.
