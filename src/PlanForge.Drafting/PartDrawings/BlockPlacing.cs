@@ -12,13 +12,14 @@ internal static class BlockPlacing
     private const double Gap = 5;
 
     // Widths at which lines break: narrower ones make ragged columns, wider ones are hard to read (about 75 letters at 2.5 mm).
+    private const double Slim = 55;
     private const double Narrow = 75;
     private const double Wide = 150;
 
     /// <summary>The part with its text block in every arrangement worth comparing.</summary>
     public static IEnumerable<Sketch> Arrangements(FlatPart flat, Part part, DisplayUnit unit, LetteringSizes sizes)
     {
-        var narrow = TextBlock.Draw(part, unit, sizes, Narrow, flat.LooseGrainArrow);
+        var narrow = InOneColumn(Narrow);
         var bounds = flat.Sketch.Bounds;
         if (bounds.IsEmpty)
         {
@@ -33,11 +34,27 @@ internal static class BlockPlacing
             yield break;
         }
 
-        yield return Together(flat, narrow, new(bounds.MaxX + Gap - narrow.Bounds.MinX, bounds.MaxY - narrow.Bounds.MaxY));
-        var below = bounds.Width <= Narrow
-            ? narrow
-            : TextBlock.Draw(part, unit, sizes, Math.Min(bounds.Width, Wide), flat.LooseGrainArrow);
-        yield return Together(flat, below, new(bounds.MinX - below.Bounds.MinX, bounds.MinY - Gap - below.Bounds.MaxY));
+        yield return Beside(flat, narrow);
+        yield return Beside(flat, InOneColumn(Slim));
+        yield return Below(flat, bounds.Width <= Narrow ? narrow : InOneColumn(Math.Min(bounds.Width, Wide)));
+        if (part.Tables.Length > 0)
+        {
+            yield return Below(flat, TextBlock.InColumns(part, unit, sizes, Narrow, flat.LooseGrainArrow));
+        }
+
+        Sketch InOneColumn(double width) => TextBlock.InOneColumn(part, unit, sizes, width, flat.LooseGrainArrow);
+    }
+
+    private static Sketch Below(FlatPart flat, Sketch block)
+    {
+        var bounds = flat.Sketch.Bounds;
+        return Together(flat, block, new(bounds.MinX - block.Bounds.MinX, bounds.MinY - Gap - block.Bounds.MaxY));
+    }
+
+    private static Sketch Beside(FlatPart flat, Sketch block)
+    {
+        var bounds = flat.Sketch.Bounds;
+        return Together(flat, block, new(bounds.MaxX + Gap - block.Bounds.MinX, bounds.MaxY - block.Bounds.MaxY));
     }
 
     private static Sketch Together(FlatPart flat, Sketch block, Vector2 move)

@@ -12,8 +12,10 @@ namespace PlanForge.Drafting.PartDrawings;
 /// <summary>The part itself: its lines, labels and dimensions, and its name and grain arrow where it has room for them.</summary>
 internal sealed class FlatPart
 {
-    // Lengths of the grain arrow, the longest that finds room is taken; the last also stands in the text block.
-    private static ReadOnlySpan<double> GrainLengths => [60, 40, 25];
+    private const double LooseGrainLength = 25;
+
+    // Lengths of the grain arrow on the part: the longest that finds room is taken. The last is just longer than its word.
+    private static ReadOnlySpan<double> GrainLengths => [60, 40, 25, 16];
 
     private readonly Part _part;
     private readonly LetteringSizes _sizes;
@@ -127,7 +129,7 @@ internal sealed class FlatPart
 
         return TryDrawGrainArrow(angle, Material.Contains) || TryDrawGrainArrow(angle, _ => true)
             ? null
-            : GrainArrow.Draw(angle, GrainLengths[^1], _sizes.Body);
+            : GrainArrow.Draw(angle, LooseGrainLength, _sizes.Body);
     }
 
     private bool TryDrawGrainArrow(double angle, Func<Point2, bool> isAccepted)

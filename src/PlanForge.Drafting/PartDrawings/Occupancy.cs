@@ -11,6 +11,9 @@ internal sealed class Occupancy
     // The longest side is never cut into more cells, so that a long part costs no more than a large former.
     private const int MostCells = 300;
 
+    // Free cells left and right of what is placed: with one, two texts beside each other would read as one.
+    private const int SideCells = 2;
+
     private readonly Bounds2 _area;
     private readonly double _cell;
     private readonly int _columns;
@@ -72,7 +75,7 @@ internal sealed class Occupancy
     /// <param name="isAccepted">What else must hold for its middle.</param>
     public Point2? Find(double width, double height, Point2 wanted, Func<Point2, bool> isAccepted)
     {
-        var columns = (int)Math.Ceiling(width / _cell) + 2;
+        var columns = (int)Math.Ceiling(width / _cell) + (2 * SideCells);
         var rows = (int)Math.Ceiling(height / _cell) + 2;
         var (lastRow, lastColumn) = (_rows - rows, _columns - columns);
         if (lastRow < 0 || lastColumn < 0)

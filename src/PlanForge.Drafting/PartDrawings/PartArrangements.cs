@@ -16,8 +16,9 @@ public sealed class PartArrangements
     private PartArrangements(Part part, Part shown, DisplayUnit unit)
     {
         (_part, _isTurned) = (part, !ReferenceEquals(part, shown));
+        shown = unit == DisplayUnit.Inch ? InchPart.Of(shown) : shown;
         var sizes = LetteringSizes.For(unit);
-        _sketches = [.. BlockPlacing.Arrangements(new FlatPart(shown, unit, sizes), shown, unit, sizes)];
+        _sketches = [.. BlockPlacing.Arrangements(new FlatPart(shown, unit, sizes), shown, unit, sizes).OrderBy(AreaOf)];
     }
 
     /// <summary>Draws a part as it is described.</summary>
@@ -38,22 +39,19 @@ public sealed class PartArrangements
         return new(part, TurnedPart.Of(part), unit);
     }
 
-    /// <summary>The arrangement that takes the least area of those that fit into some room, or null when none fits.</summary>
+    /// <summary>The arrangements that fit into some room, those that take the least area first.</summary>
     /// <param name="hasRoom">Whether there is room for a width and a height, mm.</param>
-    public PartDrawing? Smallest(Func<double, double, bool> hasRoom)
+    public IEnumerable<PartDrawing> Fitting(Func<double, double, bool> hasRoom)
     {
         ArgumentNullException.ThrowIfNull(hasRoom);
-        Sketch? best = null;
         foreach (var sketch in _sketches)
         {
-            var bounds = sketch.Bounds;
-            if (hasRoom(bounds.Width, bounds.Height)
-                && (best is null || bounds.Width * bounds.Height < best.Bounds.Width * best.Bounds.Height))
+            if (hasRoom(sketch.Bounds.Width, sketch.Bounds.Height))
             {
-                best = sketch;
+                yield return new(_part, _isTurned, sketch.Items, sketch.Bounds);
             }
         }
-
-        return best is null ? null : new(_part, _isTurned, best.Items, best.Bounds);
     }
+
+    private static double AreaOf(Sketch sketch) => sketch.Bounds.Width * sketch.Bounds.Height;
 }

@@ -11,7 +11,11 @@ namespace PlanForge.Drafting.Sheets;
 internal readonly record struct PlacedPart(PartDrawing Drawing, Vector2 Move);
 
 /// <summary>A sheet while parts are placed on it.</summary>
-internal sealed record OpenSheet(SheetLayout Layout, Skyline Skyline, List<PlacedPart> Parts);
+internal sealed record OpenSheet(SheetLayout Layout, Skyline Skyline, List<PlacedPart> Parts)
+{
+    /// <summary>True when a part of a kind is on it.</summary>
+    public bool Holds(string kind) => Parts.Exists(part => part.Drawing.Part.Kind == kind);
+}
 
 /// <summary>Places parts on sheets in order; one that fits no sheet of the wanted paper goes on the smallest larger one that holds it.</summary>
 internal sealed class PartPlacing
@@ -38,22 +42,42 @@ internal sealed class PartPlacing
     public void Add(Part part)
     {
         var upright = PartArrangements.Upright(part, _unit);
-        var turned = new Lazy<PartArrangements>(() => PartArrangements.Turned(part, _unit));
-        if ((upright.Smallest(_layout.HasRoom) ?? turned.Value.Smallest(_layout.HasRoom)) is { } drawing)
+        var wanted = upright.Fitting(_layout.HasRoom).ToList();
+        var turned = wanted.Count > 0 ? null : PartArrangements.Turned(part, _unit);
+        wanted.AddRange(turned?.Fitting(_layout.HasRoom) ?? []);
+        if (wanted.Count > 0)
         {
-            if (_current is null || !TryPlace(_current, drawing))
-            {
-                _current = Open(_layout, drawing);
-            }
-
+            PlaceOnWantedPaper(part, wanted);
             return;
         }
 
-        var (layout, larger) = OnLargerPaper(upright, turned.Value);
+        var (layout, larger) = OnLargerPaper(upright, turned!);
         Open(layout, larger);
         _warnings.Add(
             $"{part.Title} does not fit {_layout.Paper.Name} ({SizeOf(_layout.Paper)}); "
             + $"it is drawn on {layout.Paper.Name} ({SizeOf(layout.Paper)}).");
+    }
+
+    /// <summary>Places a part on the first sheet that has room among those of its kind and the one at hand, else on a new one.</summary>
+    private void PlaceOnWantedPaper(Part part, List<PartDrawing> wanted)
+    {
+        foreach (var sheet in _sheets)
+        {
+            if (!ReferenceEquals(sheet, _current) && !(ReferenceEquals(sheet.Layout, _layout) && sheet.Holds(part.Kind)))
+            {
+                continue;
+            }
+
+            foreach (var drawing in wanted)
+            {
+                if (TryPlace(sheet, drawing))
+                {
+                    return;
+                }
+            }
+        }
+
+        _current = Open(_layout, wanted[0]);
     }
 
     private static string SizeOf(Paper paper) => $"{Measure.Number(paper.Width, 1)} x {Measure.Number(paper.Height, 1)} mm";
@@ -75,7 +99,7 @@ internal sealed class PartPlacing
             {
                 foreach (var layout in (ReadOnlySpan<SheetLayout>)[same, other])
                 {
-                    if (part.Smallest(layout.HasRoom) is { } drawing)
+                    if (part.Fitting(layout.HasRoom).FirstOrDefault() is { } drawing)
                     {
                         return (layout, drawing);
                     }
@@ -83,7 +107,7 @@ internal sealed class PartPlacing
             }
         }
 
-        var any = upright.Smallest((_, _) => true)!;
+        var any = upright.Fitting((_, _) => true).First();
         var roll = SheetLayout.Of(SheetLayout.LargeEnough(any.Bounds.Width, any.Bounds.Height, _notes.HeightFor), _notes.HeightFor);
         return (roll, any);
     }
