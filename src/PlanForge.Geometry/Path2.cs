@@ -199,6 +199,7 @@ public sealed class Path2
     /// <summary>
     /// The same path with neighbouring segments joined into one where a single line or arc takes their place: collinear lines
     /// become one line, arcs of the same circle one arc (of less than 350°), and a closed path that is one circle two half circles.
+    /// A closed path may begin at another vertex then.
     /// </summary>
     /// <param name="tolerance">Greatest distance between the old and the new path, mm, not negative.</param>
     public Path2 Merged(double tolerance)

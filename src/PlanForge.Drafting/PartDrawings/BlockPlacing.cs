@@ -19,7 +19,7 @@ internal static class BlockPlacing
     /// <summary>The part with its text block in every arrangement worth comparing.</summary>
     public static IEnumerable<Sketch> Arrangements(FlatPart flat, Part part, DisplayUnit unit, LetteringSizes sizes)
     {
-        var narrow = TextBlock.Draw(part, unit, sizes, Narrow, flat.LooseGrainArrow);
+        var narrow = InOneColumn(Narrow);
         var bounds = flat.Sketch.Bounds;
         if (bounds.IsEmpty)
         {
@@ -35,16 +35,20 @@ internal static class BlockPlacing
         }
 
         yield return Beside(flat, narrow);
-        var slim = TextBlock.Draw(part, unit, sizes, Slim, flat.LooseGrainArrow);
-        if (slim.Bounds.Width < narrow.Bounds.Width)
+        yield return Beside(flat, InOneColumn(Slim));
+        yield return Below(flat, bounds.Width <= Narrow ? narrow : InOneColumn(Math.Min(bounds.Width, Wide)));
+        if (part.Tables.Length > 0)
         {
-            yield return Beside(flat, slim);
+            yield return Below(flat, TextBlock.InColumns(part, unit, sizes, Narrow, flat.LooseGrainArrow));
         }
 
-        var below = bounds.Width <= Narrow
-            ? narrow
-            : TextBlock.Draw(part, unit, sizes, Math.Min(bounds.Width, Wide), flat.LooseGrainArrow);
-        yield return Together(flat, below, new(bounds.MinX - below.Bounds.MinX, bounds.MinY - Gap - below.Bounds.MaxY));
+        Sketch InOneColumn(double width) => TextBlock.InOneColumn(part, unit, sizes, width, flat.LooseGrainArrow);
+    }
+
+    private static Sketch Below(FlatPart flat, Sketch block)
+    {
+        var bounds = flat.Sketch.Bounds;
+        return Together(flat, block, new(bounds.MinX - block.Bounds.MinX, bounds.MinY - Gap - block.Bounds.MaxY));
     }
 
     private static Sketch Beside(FlatPart flat, Sketch block)

@@ -14,6 +14,7 @@ internal sealed class TextBlock
     private const double SwatchWidth = 8;
     private const double SwatchHeight = 4;
     private const double Gap = 2.5;
+    private const double ColumnGap = 8;
 
     private readonly Sketch _sketch = new();
     private readonly LetteringSizes _sizes;
@@ -22,13 +23,42 @@ internal sealed class TextBlock
 
     private TextBlock(LetteringSizes sizes, double width) => (_sizes, _width) = (sizes, width);
 
-    /// <summary>Sets the block downwards from the origin.</summary>
+    /// <summary>Sets the block downwards from the origin, tables under the notes.</summary>
     /// <param name="part">The part.</param>
     /// <param name="unit">The unit lengths are shown in.</param>
     /// <param name="sizes">Heights of lettering.</param>
     /// <param name="width">Lines break at this width, mm; tables may be wider.</param>
     /// <param name="grain">A grain arrow that found no room on the part, or null.</param>
-    public static Sketch Draw(Part part, DisplayUnit unit, LetteringSizes sizes, double width, Sketch? grain)
+    public static Sketch InOneColumn(Part part, DisplayUnit unit, LetteringSizes sizes, double width, Sketch? grain)
+    {
+        var block = Texts(part, unit, sizes, width, grain);
+        foreach (var table in part.Tables)
+        {
+            block.AddBelow(TableDrawing.Draw(table, sizes.Body));
+        }
+
+        return block._sketch;
+    }
+
+    /// <summary>The same with each table to the right of what comes before it.</summary>
+    /// <param name="part">The part.</param>
+    /// <param name="unit">The unit lengths are shown in.</param>
+    /// <param name="sizes">Heights of lettering.</param>
+    /// <param name="width">Lines break at this width, mm.</param>
+    /// <param name="grain">A grain arrow that found no room on the part, or null.</param>
+    public static Sketch InColumns(Part part, DisplayUnit unit, LetteringSizes sizes, double width, Sketch? grain)
+    {
+        var sketch = Texts(part, unit, sizes, width, grain)._sketch;
+        foreach (var table in part.Tables)
+        {
+            var drawn = TableDrawing.Draw(table, sizes.Body);
+            sketch.Add(drawn, new(sketch.Bounds.MaxX + ColumnGap - drawn.Bounds.MinX, sketch.Bounds.MaxY - drawn.Bounds.MaxY));
+        }
+
+        return sketch;
+    }
+
+    private static TextBlock Texts(Part part, DisplayUnit unit, LetteringSizes sizes, double width, Sketch? grain)
     {
         var block = new TextBlock(sizes, width);
         block.AddLines(part.Title, 0, sizes.Title);
@@ -43,12 +73,7 @@ internal sealed class TextBlock
             block.AddLines(note, 0, sizes.Body);
         }
 
-        foreach (var table in part.Tables)
-        {
-            block.AddBelow(TableDrawing.Draw(table, sizes.Body));
-        }
-
-        return block._sketch;
+        return block;
     }
 
     private static string MaterialLine(Part part, DisplayUnit unit)

@@ -35,7 +35,10 @@ public static class ArcFitter
         Path2.Open(Vertices(samples, tolerance)).Merged(MergeTolerance);
 
     /// <summary>A closed path along a sampled closed curve; a circle becomes a circle.</summary>
-    /// <param name="samples">As for an open curve; the first sample may be repeated at the end or not.</param>
+    /// <param name="samples">
+    /// As for an open curve; the first sample may be repeated at the end or not. Where the seam is a corner, it must be, with the
+    /// direction in which the curve arrives.
+    /// </param>
     /// <param name="tolerance">Greatest distance between curve and fit, mm, over 0.</param>
     /// <exception cref="ArgumentException">Fewer than two points, values that are not finite, or samples too far apart.</exception>
     public static Path2 FitClosed(IReadOnlyList<CurveSample> samples, double tolerance)

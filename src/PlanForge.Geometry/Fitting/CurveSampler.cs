@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace PlanForge.Geometry.Fitting;
 
 /// <summary>Takes samples of a curve densely enough for <see cref="ArcFitter"/>.</summary>
@@ -79,7 +81,7 @@ internal sealed class CurveSampler(Func<double, CurveSample> curve, double toler
         {
             throw new ArgumentException(
                 string.Create(
-                    System.Globalization.CultureInfo.InvariantCulture,
+                    CultureInfo.InvariantCulture,
                     $"The curve has a corner or a gap at the parameter {middle:R}, which is not among the breaks."));
         }
 
@@ -118,7 +120,7 @@ internal sealed class CurveSampler(Func<double, CurveSample> curve, double toler
             ? sample
             : throw new ArgumentException(
                 string.Create(
-                    System.Globalization.CultureInfo.InvariantCulture,
+                    CultureInfo.InvariantCulture,
                     $"The curve has no point, or no unit direction, at the parameter {parameter:R}."));
     }
 }

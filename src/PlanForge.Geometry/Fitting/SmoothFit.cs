@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 
 namespace PlanForge.Geometry.Fitting;
 
@@ -156,7 +157,7 @@ internal sealed class SmoothFit
             ? turn
             : throw new ArgumentException(
                 string.Create(
-                    System.Globalization.CultureInfo.InvariantCulture,
+                    CultureInfo.InvariantCulture,
                     $"The curve turns too far between ({a.Point.X:R}, {a.Point.Y:R}) and ({b.Point.X:R}, {b.Point.Y:R}): a corner not marked?"),
                 nameof(b));
     }

@@ -29,14 +29,14 @@ public static class ContourAudit
             }
         }
 
-        var (order, lows, bounds) = (new int[indices.Count], new double[indices.Count], new Bounds2[indices.Count]);
-        for (var i = 0; i < order.Length; i++)
+        var (lows, bounds) = (new double[indices.Count], new Bounds2[indices.Count]);
+        for (var i = 0; i < lows.Length; i++)
         {
             bounds[i] = path.SegmentAt(indices[i]).Bounds.Grown(Region2.SnapDistance);
-            (order[i], lows[i]) = (i, bounds[i].MinX);
+            lows[i] = bounds[i].MinX;
         }
 
-        Array.Sort(lows, order);
+        var order = Ascending.Order(lows);
         for (var i = 0; i < order.Length; i++)
         {
             for (var j = i + 1; j < order.Length && lows[j] <= bounds[order[i]].MaxX; j++)

@@ -40,7 +40,7 @@ internal static class RegionBuilder
         }
     }
 
-    private static ImmutableArray<RegionPart> Build(InsideRule rule, List<Path2> first, List<Path2> second, double snap)
+    internal static ImmutableArray<RegionPart> Build(InsideRule rule, List<Path2> first, List<Path2> second, double snap)
     {
         var cutter = PieceCutter.Cut(first, second, snap);
         if (cutter.Pieces.Count == 0)

@@ -86,7 +86,7 @@ public sealed class BoltParts : IPartKind
         var text = airframe.Text;
         var fastener = axis.Fastener;
         sketch.Label("FRONT", new(bounds.MinX + 4, bounds.MaxY * 0.55), Anchor.Middle, Math.PI / 2);
-        sketch.Engrave("bolt plate", new(0, axis.Across > 0 ? 6 : bounds.MaxY / 2), 2.5);
+        sketch.Engrave("bolt plate", new(0, axis.Across > 0 ? 6 : -bounds.MaxY / 2), 2.5);
         sketch.Across(new(bounds.MinX, -bounds.MaxY), new(bounds.MaxX, -bounds.MaxY), -10);
         sketch.Across(new(bounds.MinX, axis.Across), new(0, axis.Across), bounds.MaxY - axis.Across + 8);
         if (axis.Across > 0)
@@ -136,7 +136,7 @@ public sealed class BoltParts : IPartKind
             sketch.Cross(LineUse.Centre, centre, fastener.Clearance + 6);
         }
 
-        sketch.Label("trailing edge", new(-3.5, halfWidth * 0.5), Anchor.Middle, Math.PI / 2);
+        sketch.Label("trailing edge", new(-5.5, halfWidth * 0.5), Anchor.Middle, Math.PI / 2);
         sketch.Across(new(-ahead, axis.Across), new(0, axis.Across), halfWidth - axis.Across + 8);
         if (axis.Across > 0)
         {

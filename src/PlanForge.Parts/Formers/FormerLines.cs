@@ -41,14 +41,14 @@ internal static class FormerLines
         AddDowels(airframe, former, sketch);
     }
 
-    /// <summary>Height of the level line drawn on a former: the datum line, or the nearest whole centimetre on the wood.</summary>
-    public static double LevelOf(Bounds2 bounds)
+    /// <summary>Height of the level line drawn on a former: the datum line, or the nearest whole centimetre or quarter inch on the wood.</summary>
+    public static double LevelOf(Bounds2 bounds, DisplayUnit unit)
     {
-        const double Grid = 10;
         const double Inset = 5;
+        var grid = unit == DisplayUnit.Inch ? 25.4 / 4 : 10;
         return bounds.MinY < -Inset && bounds.MaxY > Inset ? 0
-            : bounds.MinY >= -Inset ? Math.Ceiling((bounds.MinY + Inset) / Grid) * Grid
-            : Math.Floor((bounds.MaxY - Inset) / Grid) * Grid;
+            : bounds.MinY >= -Inset ? Math.Ceiling((bounds.MinY + Inset) / grid) * grid
+            : Math.Floor((bounds.MaxY - Inset) / grid) * grid;
     }
 
     private static void AddFace(Region2 face, Region2 net, LineUse use, PartSketch sketch)
@@ -84,7 +84,7 @@ internal static class FormerLines
 
     private static void AddDatum(RiggedAirframe airframe, Bounds2 bounds, PartSketch sketch)
     {
-        var level = LevelOf(bounds);
+        var level = LevelOf(bounds, airframe.Description.DisplayUnit);
         sketch.Line(LineUse.Datum, new(bounds.MinX - Overhang, level), new(bounds.MaxX + LabelledOverhang, level));
         var name = level == 0 ? "datum line"
             : level > 0 ? $"{airframe.Text.CoarseWithUnit(level)} above datum" : $"{airframe.Text.CoarseWithUnit(-level)} below datum";

@@ -15,12 +15,13 @@ internal static class FormerTexts
     {
         var text = airframe.Text;
         var bounds = blank.Wood.Bounds;
-        sketch.Engrave(former.Name, NamePlace(blank, outline));
+        var level = FormerLines.LevelOf(bounds, airframe.Description.DisplayUnit);
+        sketch.Engrave(former.Name, NamePlace(blank, outline, level));
         sketch.Across(new(bounds.MinX, bounds.MinY), new(bounds.MaxX, bounds.MinY), -10);
         sketch.Up(new(bounds.MinX, bounds.MinY), new(bounds.MinX, bounds.MaxY), 10);
         AddCutLineHeights(airframe, former, bounds, sketch);
         AddBevels(airframe, former, outline, sketch);
-        AddDowelTexts(airframe, former, bounds, sketch);
+        AddDowelTexts(airframe, former, bounds, level, sketch);
         sketch.Note($"Seen from the tail. Front face at station {text.CoarseWithUnit(former.Station)}, rear face at {text.CoarseWithUnit(former.Station + former.Thickness)}.");
         if (blank.TrimLines.Length > 0)
         {
@@ -53,7 +54,7 @@ internal static class FormerTexts
     }
 
     // On wood: the first place from below upward that is clear of edges and lines.
-    private static Point2 NamePlace(FormerBlank blank, FormerOutline outline)
+    private static Point2 NamePlace(FormerBlank blank, FormerOutline outline, double level)
     {
         const double Room = 4;
         var wood = blank.Wood;
@@ -72,7 +73,7 @@ internal static class FormerTexts
 
                 // Clear of the centre line, the level line and the trim lines too.
                 var clear = Math.Min(wood.DistanceToBoundary(place), Math.Abs(place.X));
-                clear = Math.Min(clear, Math.Abs(place.Y - FormerLines.LevelOf(bounds)));
+                clear = Math.Min(clear, Math.Abs(place.Y - level));
                 clear = Math.Min(clear, outline.Net.DistanceToBoundary(place));
                 if (clear > Room)
                 {
@@ -148,7 +149,7 @@ internal static class FormerTexts
         }
     }
 
-    private static void AddDowelTexts(RiggedAirframe airframe, FormerDescription former, Bounds2 bounds, PartSketch sketch)
+    private static void AddDowelTexts(RiggedAirframe airframe, FormerDescription former, Bounds2 bounds, double level, PartSketch sketch)
     {
         if (!former.IsCrossFormer || DowelAxis.Of(airframe) is not { } axis)
         {
@@ -157,7 +158,6 @@ internal static class FormerTexts
 
         var text = airframe.Text;
         var (front, rear) = (axis.HeightAt(former.Station), axis.HeightAt(former.Station + former.Thickness));
-        var level = FormerLines.LevelOf(bounds);
         var centre = new Point2(axis.Across, (front + rear) / 2);
         sketch.Up(new(centre.X, level), centre, centre.X - bounds.MaxX - 30);
         if (axis.Across > 0)

@@ -154,8 +154,15 @@ public sealed class SaddleTemplates : IPartKind
                     continue;
                 }
 
-                var top = line.AtStation(Math.Clamp(station, line.From, line.To))!.Value.Outer.Z;
-                Point2 low = flat.At(station, flat.EdgeHeight), high = flat.At(station, top + (into * 4));
+                // The mark stands out of the saddle line, and beyond the dowels' cross where there is one.
+                var tip = line.AtStation(Math.Clamp(station, line.From, line.To))!.Value.Outer.Z + (into * 4);
+                if (former.IsCrossFormer && DowelAxis.Of(airframe) is { } dowels)
+                {
+                    var clear = dowels.HeightAt(station) + (into * 5);
+                    tip = into > 0 ? Math.Max(tip, clear) : Math.Min(tip, clear);
+                }
+
+                Point2 low = flat.At(station, flat.EdgeHeight), high = flat.At(station, tip);
                 sketch.Line(LineUse.Station, low, high, placement);
                 if (face == "front")
                 {

@@ -49,7 +49,7 @@ public class PartDrawingTests
     [MemberData(nameof(Names))]
     public void The_block_of_text_touches_neither_lines_nor_labels(string id)
     {
-        foreach (var drawing in Both(Part(id)))
+        foreach (var drawing in AllArrangements(Part(id)))
         {
             var (own, block) = Split(drawing);
             foreach (var text in block)
@@ -68,7 +68,7 @@ public class PartDrawingTests
     [MemberData(nameof(Names))]
     public void All_texts_read_from_below_or_from_the_right_and_none_is_small(string id)
     {
-        foreach (var text in Both(Part(id)).SelectMany(drawing => drawing.Items).OfType<DrawingItem.Text>())
+        foreach (var text in AllArrangements(Part(id)).SelectMany(drawing => drawing.Items).OfType<DrawingItem.Text>())
         {
             Assert.InRange(text.Angle, (-Math.PI / 2) + 1e-6, (Math.PI / 2) + 1e-6);
             Assert.True(text.Height >= 2.5);
@@ -79,7 +79,7 @@ public class PartDrawingTests
     [MemberData(nameof(Names))]
     public void Bounds_are_those_of_the_items(string id)
     {
-        foreach (var drawing in Both(Part(id)))
+        foreach (var drawing in AllArrangements(Part(id)))
         {
             var around = ItemExtents.OfAll(drawing.Items);
             Assert.Equal(around.MinX, drawing.Bounds.MinX, 1e-9);
@@ -120,6 +120,25 @@ public class PartDrawingTests
     }
 
     [Fact]
+    public void The_arrangements_come_smallest_first_and_only_those_with_room()
+    {
+        var arrangements = PartArrangements.Upright(SampleParts.Former("F1", 76, 82), Unit);
+        var areas = arrangements.Fitting((_, _) => true).Select(drawing => drawing.Bounds.Width * drawing.Bounds.Height).ToList();
+        Assert.True(areas.Count >= 3);
+        Assert.Equal(areas.Order(), areas);
+        Assert.All(arrangements.Fitting((width, _) => width < 150), drawing => Assert.True(drawing.Bounds.Width < 150));
+    }
+
+    [Fact]
+    public void On_sheets_in_inches_fractions_are_lettered_as_such()
+    {
+        var part = SampleParts.Shim(1) with { Notes = ["Hole 11/64 in"], Labels = [new("3/8 in", new(40, 20))] };
+        var texts = PartArrangements.Upright(part, DisplayUnit.Inch).Fitting((_, _) => true).First().Items.OfType<DrawingItem.Text>().ToList();
+        Assert.Contains(texts, text => text.Content == "Hole 11⁄64 in");
+        Assert.Contains(texts, text => text is { Content: "3⁄8 in", Height: 3.5 });
+    }
+
+    [Fact]
     public void Without_room_there_is_no_drawing() => 
         Assert.Empty(PartArrangements.Upright(SampleParts.Shim(1), Unit).Fitting((_, _) => false));
 
@@ -127,7 +146,8 @@ public class PartDrawingTests
 
     private static PartDrawing Upright(Part part) => PartArrangements.Upright(part, Unit).Fitting((_, _) => true).First();
 
-    private static IEnumerable<PartDrawing> Both(Part part) => [Upright(part), PartArrangements.Turned(part, Unit).Fitting((_, _) => true).First()];
+    private static IEnumerable<PartDrawing> AllArrangements(Part part) =>
+        PartArrangements.Upright(part, Unit).Fitting((_, _) => true).Concat(PartArrangements.Turned(part, Unit).Fitting((_, _) => true));
 
     /// <summary>What belongs to the part itself, and the texts of the block: those on the notes layer that are no labels.</summary>
     private static (List<DrawingItem> Own, List<DrawingItem.Text> Block) Split(PartDrawing drawing)

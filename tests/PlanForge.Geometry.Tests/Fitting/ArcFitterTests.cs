@@ -1,4 +1,5 @@
 using PlanForge.Geometry.Fitting;
+using PlanForge.Geometry.Regions;
 
 namespace PlanForge.Geometry.Tests.Fitting;
 
@@ -142,6 +143,21 @@ public sealed class ArcFitterTests
 
         // Between the ellipses that the tolerance allows.
         Assert.InRange(path.SignedArea, Math.PI * 59.99 * 39.99, Math.PI * 60.01 * 40.01);
+    }
+
+    // A drop: three quarters of an ellipse whose ends are joined by two lines that meet in a corner, which is the seam.
+    [Fact]
+    public void Closed_curve_may_have_its_seam_in_a_corner()
+    {
+        var ellipse = TestCurve.Ellipse(30, 20, 0.6, (2 * Math.PI) - 0.6);
+        var (first, last) = (ellipse.At(0.6), ellipse.At((2 * Math.PI) - 0.6));
+        var tip = new Point2(first.Point.X - (first.Direction.X * first.Point.Y / first.Direction.Y), 0);
+        var path = ArcFitter.FitClosed([new(tip, first.Direction), .. ellipse.Samples(400), new(tip, last.Direction)], 0.01);
+
+        Assert.Equal(tip, path.Start);
+        Assert.Equal(1, KinksOver(path, GreatestKink));
+        Assert.Equal(2, path.Segments.Count(segment => segment.IsLine));
+        Assert.Empty(ContourAudit.Find(path));
     }
 
     [Fact]

@@ -50,4 +50,13 @@ public sealed class BoundaryTests
         Assert.Equal(new(5, 5), table.Positions[table.VertexOf(3)]);
         Assert.Equal(new(1, 1), table.Positions[table.VertexOf(2)]);
     }
+
+    [Fact]
+    public void Indices_of_equal_keys_stay_in_their_order()
+    {
+        double[] keys = [2, 1, 2, 0.5, 1, 2, 1];
+
+        Assert.Equal([3, 1, 4, 6, 0, 2, 5], Ascending.Order(keys));
+        Assert.Equal([0.5, 1, 1, 1, 2, 2, 2], keys);
+    }
 }

@@ -10,13 +10,13 @@ internal static class Coincidence
     /// <summary>The edges across which something changes, coinciding ones added up, in order of travel.</summary>
     public static List<Edge> Combined(List<Edge> edges, Point2[] positions, double snap)
     {
-        var (order, keys) = (new int[edges.Count], new double[edges.Count]);
-        for (var i = 0; i < order.Length; i++)
+        var keys = new double[edges.Count];
+        for (var i = 0; i < keys.Length; i++)
         {
-            (order[i], keys[i]) = (i, Key(edges[i], positions.Length));
+            keys[i] = Key(edges[i], positions.Length);
         }
 
-        Array.Sort(keys, order);
+        var order = Ascending.Order(keys);
         var replaced = new bool[edges.Count];
         for (var from = 0; from < order.Length;)
         {
@@ -28,7 +28,6 @@ internal static class Coincidence
 
             if (to - from > 1)
             {
-                Array.Sort(order, from, to - from);
                 CombineGroup(edges, positions, order.AsSpan(from, to - from), GreatestGap * snap, replaced);
             }
 

@@ -17,14 +17,14 @@ internal static class CrossingSweep
     {
         var splits = new List<Split>();
         var pieces = cutter.Pieces;
-        var (order, lows) = (new int[pieces.Count], new double[pieces.Count]);
-        for (var i = 0; i < order.Length; i++)
+        var lows = new double[pieces.Count];
+        for (var i = 0; i < lows.Length; i++)
         {
-            (order[i], lows[i]) = (i, pieces[i].Bounds.MinX);
+            lows[i] = pieces[i].Bounds.MinX;
         }
 
         // From left to right, each piece meets only those that begin before it ends.
-        Array.Sort(lows, order);
+        var order = Ascending.Order(lows);
         for (var i = 0; i < order.Length; i++)
         {
             var bounds = pieces[order[i]].Bounds.Grown(cutter.Snap);

@@ -18,15 +18,14 @@ internal sealed class VertexTable
     public static VertexTable Of(List<Point2> points, double snap)
     {
         var table = new VertexTable(points.Count, snap);
-        var (order, keys) = (new int[points.Count], new double[points.Count]);
-        for (var i = 0; i < order.Length; i++)
+        var abscissas = new double[points.Count];
+        for (var i = 0; i < abscissas.Length; i++)
         {
-            (order[i], keys[i]) = (i, points[i].X);
+            abscissas[i] = points[i].X;
         }
 
-        Array.Sort(keys, order);
         var entered = new List<Point2>(points.Count);
-        foreach (var point in order)
+        foreach (var point in Ascending.Order(abscissas))
         {
             table.Enter(points, point, entered);
         }
