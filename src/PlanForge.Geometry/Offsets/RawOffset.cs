@@ -16,6 +16,9 @@ internal sealed class RawOffset
     private const double GreatestSmoothTurn = 1e-5;
     private const double GreatestSmoothGap = 1e-4;
 
+    // And only when both offsets are longer than the change at their ends by far.
+    private const double LeastLengthShare = 0.1;
+
     private readonly Path2 _contour;
     private readonly double _distance;
     private readonly CornerStyle _corners;
@@ -49,9 +52,8 @@ internal sealed class RawOffset
             return;
         }
 
-        // To the right an anticlockwise arc grows.
-        var radius = segment.Radius + (_distance * Math.Sign(segment.Bulge));
-        if (radius <= Region2.SnapDistance)
+        var radius = OffsetRadius(segment, _distance);
+        if (radius <= 0)
         {
             _vertices.Add(new(before.Start));
             _vertices.Add(new(segment.Start));
@@ -91,6 +93,16 @@ internal sealed class RawOffset
         }
     }
 
+    // To the right an anticlockwise arc grows. 0 when nothing is left of the arc.
+    private static double OffsetRadius(in Segment2 arc, double distance)
+    {
+        var radius = arc.Radius + (distance * Math.Sign(arc.Bulge));
+        return radius > Region2.SnapDistance ? radius : 0;
+    }
+
+    private static double OffsetLength(in Segment2 segment, double distance) =>
+        segment.IsLine ? segment.Length : OffsetRadius(segment, distance) * Math.Abs(segment.Sweep);
+
     /// <summary>What happens between a segment and the next one.</summary>
     private readonly struct Joint
     {
@@ -112,8 +124,12 @@ internal sealed class RawOffset
                 Turn = Math.CopySign(Turn, distance);
             }
 
+            // A smooth joint leans the ends of both strips the same way. A strip much longer than that keeps its sense; one
+            // that is not, or has come to its centre and leans no more, would leave a wedge between both that nothing covers.
             Extension = distance * Math.Tan(Turn / 2);
-            IsSmooth = Math.Abs(Turn) < GreatestSmoothTurn && Math.Abs(Extension) < GreatestSmoothGap;
+            IsSmooth = Math.Abs(Turn) < GreatestSmoothTurn
+                && Math.Abs(Extension) < GreatestSmoothGap
+                && Math.Abs(Extension) < LeastLengthShare * Math.Min(OffsetLength(arriving, distance), OffsetLength(leaving, distance));
             if (IsSmooth)
             {
                 End = Start = Corner + (_normalSum.Unit() * distance);

@@ -7,7 +7,7 @@ namespace PlanForge.Geometry.Regions;
 /// Contours do not cross; they may touch in single points. Operations are exact on arcs: what comes out are parts of the
 /// lines and arcs that went in, neighbours on one carrier joined, and a contour nothing touches comes out as it went in.
 /// Points nearer than <see cref="SnapDistance"/> count as one, lines and arcs nearer than that as touching, and parts of a
-/// result thinner than that are left out. (Input that differs by just about that distance may take a snap distance ten or a
+/// result thinner than ten times that are left out. (Input that differs by just about that distance may take a snap distance ten or a
 /// hundred times as large to be judged without contradiction.)
 /// </remarks>
 public sealed class Region2

@@ -15,12 +15,6 @@ internal static class RegionBuilder
     // The two sides of such a place can then be judged differently. It takes input that differs by about the snap distance,
     // and the same input is coarse or fine enough at another one. More steps would only delay the exception.
     private const int Attempts = 3;
-
-    // Two edges that ought to coincide may come out a few snap distances apart, after an offset of an offset for instance,
-    // and leave a sliver between them. Narrower than this many snap distances a contour is such a sliver; much more would
-    // begin to swallow real, if senseless, cuts.
-    private const double NarrowestInSnaps = 10;
-
     private const double CoarserPerAttempt = 10;
 
     public static ImmutableArray<RegionPart> Build(InsideRule rule, IEnumerable<Path2> first, IEnumerable<Path2> second)
@@ -61,7 +55,7 @@ internal static class RegionBuilder
         var contours = new List<Contour>();
         foreach (var loop in BoundaryWalk.Loops(edges, vertices.Positions, boundary))
         {
-            if (writer.Write(loop) is { } contour && !IsSliver(contour.Path, snap))
+            if (writer.Write(loop) is { } contour)
             {
                 contours.Add(contour);
             }
@@ -69,8 +63,4 @@ internal static class RegionBuilder
 
         return Nesting.Nest(contours, snap);
     }
-
-    // The mean width of a long narrow contour is its area over half its length.
-    private static bool IsSliver(Path2 contour, double snap) =>
-        Math.Abs(contour.SignedArea) < contour.Length / 2 * NarrowestInSnaps * snap;
 }

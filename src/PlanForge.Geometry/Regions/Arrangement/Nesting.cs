@@ -5,9 +5,13 @@ namespace PlanForge.Geometry.Regions;
 /// <summary>Gives each opening to the outline it lies in.</summary>
 internal static class Nesting
 {
-    // A contour smaller than this, mm², or half as wide as the snap distance on average, is what snapping left over, no
-    // shape. Too large would drop shapes somebody drew, too small keeps slivers.
+    // A contour smaller than this, mm², is what snapping left over, no shape. Too large would drop shapes somebody drew, too
+    // small keeps slivers.
     private const double LeastArea = 1e-9;
+
+    // So is a contour narrower than this many snap distances on average: edges that ought to coincide may have been moved by
+    // the snap distance in each of several steps. Much more would swallow real, if senseless, cuts.
+    private const double NarrowestInSnaps = 10;
 
     /// <summary>Sorts contours into pieces: outlines run anticlockwise, openings clockwise.</summary>
     /// <exception cref="BoundaryException">An opening lies in no outline.</exception>
@@ -49,7 +53,7 @@ internal static class Nesting
 
     // A strip's perimeter is twice its length.
     private static bool IsSliver(Path2 contour, double area, double snap) =>
-        Math.Abs(area) < Math.Max(LeastArea, contour.Length / 2 * (snap / 2));
+        Math.Abs(area) < Math.Max(LeastArea, contour.Length / 2 * NarrowestInSnaps * snap);
 
     // The smallest outline around a point of an opening.
     private static int Owner(List<(Path2 Path, double Area, Bounds2 Bounds)> outlines, Point2 point)
