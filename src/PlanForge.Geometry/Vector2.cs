@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace PlanForge.Geometry;
 
 /// <summary>A displacement in a plane, in millimetres (or a pure direction, when its length is 1).</summary>
@@ -50,4 +52,7 @@ public readonly record struct Vector2(double X, double Y)
         var (sin, cos) = Math.SinCos(radians);
         return new((X * cos) - (Y * sin), (X * sin) + (Y * cos));
     }
+
+    /// <summary>The components. What a record prints by itself would hold <see cref="Left"/>, which prints its own, without end.</summary>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"Vector2 {{ X = {X}, Y = {Y} }}");
 }

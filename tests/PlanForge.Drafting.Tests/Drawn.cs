@@ -14,9 +14,12 @@ internal static class Drawn
     public static PlanOptions Options(string paper = "A3", bool isPortrait = false, DisplayUnit unit = DisplayUnit.Millimetre) =>
         new("Oxbow 1420", "B", "A. Builder", "PlanForge 0.1.0", paper, isPortrait, unit, ["Check every part against the wood."]);
 
-    private static readonly Lazy<ImmutableArray<(PlanOptions Options, PlanSheetsResult Result)>> OnAllPapers = new(() => [.. DrawOnAllPapers()]);
+    private static readonly Lazy<ImmutableArray<(PlanOptions Options, PlanSheetsResult Result)>> OnAllPapers =
+        new(() => [.. DrawOnAllPapers()]);
 
-    /// <summary>All papers both ways round, in mm and inches, with the sheets of the sample parts on them; drawn once for all tests.</summary>
+    /// <summary>
+    /// All papers both ways round, in mm and inches, with the sheets of the sample parts on them; drawn once for all tests.
+    /// </summary>
     public static ImmutableArray<(PlanOptions Options, PlanSheetsResult Result)> Everywhere => OnAllPapers.Value;
 
     private static IEnumerable<(PlanOptions Options, PlanSheetsResult Result)> DrawOnAllPapers()
@@ -46,7 +49,8 @@ internal static class Drawn
     public static string Written(SheetSet set) => string.Join(
         '\n',
         set.Sheets.Select(s => string.Create(
-            CultureInfo.InvariantCulture, $"{s.Number} {s.Title} {s.Width:R} {s.Height:R} {string.Join(' ', s.Parts)}\n{Written(s.Drawing.Items)}")));
+            CultureInfo.InvariantCulture,
+            $"{s.Number} {s.Title} {s.Width:R} {s.Height:R} {string.Join(' ', s.Parts)}\n{Written(s.Drawing.Items)}")));
 
     /// <summary>A plain rectangular part with nothing but an outline.</summary>
     public static Part Plain(int number, double width, double height) => new(

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using System.Globalization;
 using PlanForge.Geometry;
 using PlanForge.Parts;
 
@@ -83,7 +85,7 @@ internal static class SampleParts
 
     /// <summary>An incidence shim: a narrow strip.</summary>
     public static Part Shim(double degrees) => new(
-        $"shim-{degrees * 10:00}", "Shims", $"Shim {degrees.ToString(System.Globalization.CultureInfo.InvariantCulture)}°",
+        $"shim-{degrees * 10:00}", "Shims", $"Shim {degrees.ToString(CultureInfo.InvariantCulture)}°",
         Making.Cut, "spruce", 3, 2, 0,
         [new(LineUse.Cut, Path2.Polygon(new(0, 0), new(120, 0), new(120, 2 + (120 * Math.Tan(degrees * Math.PI / 180))), new(0, 2)))],
         [],
@@ -99,7 +101,7 @@ internal static class SampleParts
             new(
                 "Heights above the board",
                 ["pin", "station", "height"],
-                [.. Enumerable.Range(1, rows).Select(i => (System.Collections.Immutable.ImmutableArray<string>)[$"P{i}", $"{i * 40}", $"{60 + (i * 0.5)}"])]),
+                [.. Enumerable.Range(1, rows).Select(i => ImmutableArray.Create($"P{i}", $"{i * 40}", $"{i + 60}"))]),
         ],
         ["Measure from the board, the datum line parallel to it."],
         []);

@@ -65,7 +65,9 @@ public sealed class EvenOddArea
         return least;
     }
 
-    /// <summary>The parts of a path that lie inside, in order of travel; a path that nowhere crosses the outline comes back whole.</summary>
+    /// <summary>
+    /// The parts of a path that lie inside, in order of travel; a path that nowhere crosses the outline comes back whole.
+    /// </summary>
     public ImmutableArray<Path2> Inside(Path2 path)
     {
         ArgumentNullException.ThrowIfNull(path);

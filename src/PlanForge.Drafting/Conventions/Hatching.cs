@@ -63,7 +63,9 @@ public static class Hatching
 public readonly record struct HatchLines(double Angle, double Spacing, double Shift = 0);
 
 /// <summary>How a material is hatched where it is cut through.</summary>
-/// <remarks>No standard covers model woods: balsa wide and single, hardwood narrow, ply by its crossing layers is this project's choice.</remarks>
+/// <remarks>
+/// No standard covers model woods: balsa wide and single, hardwood narrow, ply by its crossing layers is this project's choice.
+/// </remarks>
 /// <param name="Families">Its lines, direction by direction.</param>
 public sealed record HatchPattern(ImmutableArray<HatchLines> Families)
 {

@@ -17,7 +17,9 @@ internal readonly record struct LetteringSizes(double Body, double Name, double 
     private const double AccentPitch = 1.9;
     private const double HighestPlain = 1.25;
 
-    /// <summary>The sizes for sheets in a unit: figures of inch fractions are 5/7 of the text, so the text is 3.5 to keep them at 2.5.</summary>
+    /// <summary>
+    /// The sizes for sheets in a unit: figures of inch fractions are 5/7 of the text, so the text is 3.5 to keep them at 2.5.
+    /// </summary>
     public static LetteringSizes For(DisplayUnit unit) => unit == DisplayUnit.Inch ? new(3.5, 3.5, 5) : new(2.5, 3.5, 5);
 
     /// <summary>The distance of a line's baseline from the one above it, mm.</summary>

@@ -3,7 +3,9 @@ using System.Numerics;
 
 namespace PlanForge.Drafting.Lettering;
 
-/// <summary>Makes fractions of sentences that were written on one line (<c>2 1/4 in</c>) fractions of the lettering (<c>2 1⁄4 in</c>).</summary>
+/// <summary>
+/// Makes fractions of sentences that were written on one line (<c>2 1/4 in</c>) fractions of the lettering (<c>2 1⁄4 in</c>).
+/// </summary>
 internal static class InchText
 {
     private const int FinestDenominator = 64;

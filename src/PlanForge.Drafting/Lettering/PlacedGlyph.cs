@@ -7,7 +7,8 @@ namespace PlanForge.Drafting.Lettering;
 /// <param name="Character">The character.</param>
 /// <param name="Glyph">Its strokes, for a height of 1.</param>
 /// <param name="At">Where its origin stands, for a text height of 1 that starts at (0, 0).</param>
-/// <param name="Scale">Its own height in heights of the text: 1, or less in fractions. The pen is the same for all letters of a text.</param>
+/// <param name="Scale">Its own height in heights of the text: 1, or less in fractions. The pen is the same for all letters of a
+/// text.</param>
 public readonly record struct PlacedGlyph(char Character, Glyph Glyph, Point2 At, double Scale)
 {
     /// <summary>Adds the strokes in a drawing's coordinates.</summary>

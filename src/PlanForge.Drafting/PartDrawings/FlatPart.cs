@@ -46,7 +46,9 @@ internal sealed class FlatPart
     /// <summary>Which places are taken.</summary>
     public Occupancy Occupancy { get; }
 
-    /// <summary>The part's name on its material, not drawn yet: a text block on the material makes it needless; null without room.</summary>
+    /// <summary>
+    /// The part's name on its material, not drawn yet: a text block on the material makes it needless; null without room.
+    /// </summary>
     public DrawingItem.Text? Name { get; }
 
     /// <summary>Where the part's material is.</summary>

@@ -10,7 +10,9 @@ namespace PlanForge.Drafting.PartDrawings;
 /// <summary>Finds the place for a part's name on the part itself, so that it stays named when it is cut out.</summary>
 internal static class PartName
 {
-    /// <summary>The name as a text on the part, clear of all that is marked, as large as there is room for; null when there is none.</summary>
+    /// <summary>
+    /// The name as a text on the part, clear of all that is marked, as large as there is room for; null when there is none.
+    /// </summary>
     /// <param name="part">The part; its name is its title.</param>
     /// <param name="material">Where its material is.</param>
     /// <param name="occupancy">What is taken.</param>

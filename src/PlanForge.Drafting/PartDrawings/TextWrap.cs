@@ -8,18 +8,28 @@ internal static class TextWrap
 {
     private const char Ellipsis = '…';
 
-    /// <summary>The lines of a text no wider than a width, broken at spaces; a word wider than that has a line of its own.</summary>
+    /// <summary>
+    /// The lines of a text no wider than a width, broken at spaces but never between a number and its unit or fraction; what
+    /// is wider than that by itself has a line of its own.
+    /// </summary>
     public static ImmutableArray<string> Lines(string text, double width, double height)
     {
         var lines = ImmutableArray.CreateBuilder<string>();
         var line = "";
-        foreach (var word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        var words = text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        for (var i = 0; i < words.Length;)
         {
-            var longer = line.Length == 0 ? word : line + " " + word;
+            var piece = words[i++];
+            while (i < words.Length && BelongsToNumber(words[i - 1], words[i]))
+            {
+                piece += " " + words[i++];
+            }
+
+            var longer = line.Length == 0 ? piece : line + " " + piece;
             if (line.Length > 0 && StrokeAlphabet.WidthOf(longer, height) > width)
             {
                 lines.Add(line);
-                longer = word;
+                longer = piece;
             }
 
             line = longer;
@@ -31,6 +41,18 @@ internal static class TextWrap
         }
 
         return lines.ToImmutable();
+    }
+
+    private static bool BelongsToNumber(string before, string word)
+    {
+        if (!char.IsAsciiDigit(before[^1]))
+        {
+            return false;
+        }
+
+        var unit = word.AsSpan().TrimEnd(".,;:)");
+        return unit is "mm" or "cm" or "in" or "m" or "g" or "oz"
+            || (char.IsAsciiDigit(word[0]) && word.Contains(Fraction.Slash, StringComparison.Ordinal));
     }
 
     /// <summary>The text and the greatest of some heights at which it fits; the end is replaced by … when it fits at none.</summary>

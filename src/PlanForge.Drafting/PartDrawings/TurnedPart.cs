@@ -45,7 +45,9 @@ internal static class TurnedPart
     {
         PartDimension.Linear linear => linear with
         {
-            From = turn.Apply(linear.From), To = turn.Apply(linear.To), Direction = turn.Apply(linear.Direction),
+            From = turn.Apply(linear.From),
+            To = turn.Apply(linear.To),
+            Direction = turn.Apply(linear.Direction),
         },
         PartDimension.Leader leader => leader with { At = turn.Apply(leader.At), TextAt = turn.Apply(leader.TextAt) },
         _ => throw new ArgumentOutOfRangeException(nameof(dimension), dimension, "A dimension is linear or a leader."),

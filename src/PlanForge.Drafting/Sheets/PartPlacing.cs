@@ -17,7 +17,9 @@ internal sealed record OpenSheet(SheetLayout Layout, Skyline Skyline, List<Place
     public bool Holds(string kind) => Parts.Exists(part => part.Drawing.Part.Kind == kind);
 }
 
-/// <summary>Places parts on sheets in order; one that fits no sheet of the wanted paper goes on the smallest larger one that holds it.</summary>
+/// <summary>
+/// Places parts on sheets in order; one that fits no sheet of the wanted paper goes on the smallest larger one that holds it.
+/// </summary>
 internal sealed class PartPlacing
 {
     private const double Gap = 8;

@@ -19,7 +19,8 @@ public static class PlanSheets
     {
         ArgumentNullException.ThrowIfNull(options);
         ArgumentNullException.ThrowIfNull(parts);
-        var paper = Paper.Find(options.Paper) ?? throw new ArgumentException($"There is no paper named '{options.Paper}'.", nameof(options));
+        var paper = Paper.Find(options.Paper)
+            ?? throw new ArgumentException($"There is no paper named '{options.Paper}'.", nameof(options));
         var notes = new FootNotes(options.Notes, parts);
         var placing = new PartPlacing(options.IsPortrait ? paper : paper.Across(), notes, options.Unit);
         foreach (var kind in parts.GroupBy(part => part.Kind, StringComparer.Ordinal))

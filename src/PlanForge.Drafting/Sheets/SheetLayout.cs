@@ -48,7 +48,9 @@ internal sealed record SheetLayout(
         return new(paper, frame, strip, panel, notes, column, space);
     }
 
-    /// <summary>Paper made just large enough for a part of some size, on which no ISO sheet could hold it; rounded up to whole 10 mm.</summary>
+    /// <summary>
+    /// Paper made just large enough for a part of some size, on which no ISO sheet could hold it; rounded up to whole 10 mm.
+    /// </summary>
     public static Paper LargeEnough(double width, double height, Func<double, double> notesHeight)
     {
         var paper = new Paper("roll paper", 0, 0);

@@ -58,10 +58,15 @@ internal sealed class Skyline
         return best;
     }
 
-    private static Bounds2? Higher(Bounds2? first, Bounds2? second) =>
-        first is null || (second is { } other && (other.MaxY > first.Value.MaxY || (other.MaxY == first.Value.MaxY && other.MinX < first.Value.MinX)))
-            ? second
-            : first;
+    private static Bounds2? Higher(Bounds2? first, Bounds2? second)
+    {
+        if (first is not { } a || second is not { } b)
+        {
+            return first ?? second;
+        }
+
+        return b.MaxY > a.MaxY || (b.MaxY == a.MaxY && b.MinX < a.MinX) ? second : first;
+    }
 
     private Bounds2? At(double left, double width, double height)
     {

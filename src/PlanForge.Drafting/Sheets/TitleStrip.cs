@@ -6,7 +6,9 @@ using PlanForge.Geometry;
 
 namespace PlanForge.Drafting.Sheets;
 
-/// <summary>The title strip: what the sheet is, whose, which of how many, and how to read it. Fields after ISO 7200, without a date.</summary>
+/// <summary>
+/// The title strip: what the sheet is, whose, which of how many, and how to read it. Fields after ISO 7200, without a date.
+/// </summary>
 internal static class TitleStrip
 {
     public const double Height = 24;
@@ -55,7 +57,8 @@ internal static class TitleStrip
 
     private readonly record struct Row(Sketch Sketch, double Bottom, double Height)
     {
-        public void Rule(double left, double right) => Sketch.Line(Layer.Frame, new(left, Bottom), new(right, Bottom), LineConventions.Thin);
+        public void Rule(double left, double right) =>
+            Sketch.Line(Layer.Frame, new(left, Bottom), new(right, Bottom), LineConventions.Thin);
 
         public void Field(double left, double right, string text, ReadOnlySpan<double> heights)
         {

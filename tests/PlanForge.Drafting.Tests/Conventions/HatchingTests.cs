@@ -31,7 +31,9 @@ public class HatchingTests
     [Fact]
     public void Length_of_the_lines_is_the_area_over_their_distance() =>
         // Cavalieri: the sum over levels times the distance tends to the area; for a convex shape the error is below one line.
-        (from radius in Gen.Double[5, 40] from angle in Gen.Double[-2, 2] from spacing in Gen.Double[0.5, 2]
+        (from radius in Gen.Double[5, 40]
+         from angle in Gen.Double[-2, 2]
+         from spacing in Gen.Double[0.5, 2]
          select (radius, angle, spacing)).Sample(
             s =>
             {
@@ -51,7 +53,13 @@ public class HatchingTests
     [InlineData("", null)]
     public void A_material_is_known_by_its_name(string material, string? pattern)
     {
-        var expected = pattern switch { "Ply" => HatchPattern.Ply, "Balsa" => HatchPattern.Balsa, null => null, _ => HatchPattern.Hardwood };
+        var expected = pattern switch
+        {
+            null => null,
+            "Ply" => HatchPattern.Ply,
+            "Balsa" => HatchPattern.Balsa,
+            _ => HatchPattern.Hardwood,
+        };
         Assert.Same(expected, HatchPattern.Find(material));
     }
 }

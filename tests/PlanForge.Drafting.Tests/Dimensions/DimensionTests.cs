@@ -65,7 +65,8 @@ public class DimensionTests
                 Assert.InRange(text.Angle, (-Math.PI / 2) + 1e-9, (Math.PI / 2) + 1e-9);
                 var up = Vector2.FromAngle(text.Angle).Left;
                 var line = Feet(dimension).From;
-                foreach (var point in TextLayout.StrokesOf(text.Content, text.At, text.Height, text.Angle).SelectMany(s => s.Flattened(0.01)))
+                var strokes = TextLayout.StrokesOf(text.Content, text.At, text.Height, text.Angle);
+                foreach (var point in strokes.SelectMany(stroke => stroke.Flattened(0.01)))
                 {
                     // Half the pen of the text and half the line lie between.
                     Assert.True((point - line).Dot(up) > (text.Height / 20) + 0.09);

@@ -133,13 +133,14 @@ public class PartDrawingTests
     public void On_sheets_in_inches_fractions_are_lettered_as_such()
     {
         var part = SampleParts.Shim(1) with { Notes = ["Hole 11/64 in"], Labels = [new("3/8 in", new(40, 20))] };
-        var texts = PartArrangements.Upright(part, DisplayUnit.Inch).Fitting((_, _) => true).First().Items.OfType<DrawingItem.Text>().ToList();
+        var drawing = PartArrangements.Upright(part, DisplayUnit.Inch).Fitting((_, _) => true).First();
+        var texts = drawing.Items.OfType<DrawingItem.Text>().ToList();
         Assert.Contains(texts, text => text.Content == "Hole 11⁄64 in");
         Assert.Contains(texts, text => text is { Content: "3⁄8 in", Height: 3.5 });
     }
 
     [Fact]
-    public void Without_room_there_is_no_drawing() => 
+    public void Without_room_there_is_no_drawing() =>
         Assert.Empty(PartArrangements.Upright(SampleParts.Shim(1), Unit).Fitting((_, _) => false));
 
     private static Part Part(string id) => SampleParts.All.Single(part => part.Id == id);

@@ -36,6 +36,17 @@ public class TextWrapTests
             seed: "000000000000D");
 
     [Fact]
+    public void A_number_stays_with_its_unit_and_its_fraction()
+    {
+        for (var width = 10; width < 90; width++)
+        {
+            var lines = TextWrap.Lines("rear face at 763 mm, holes at 9 1⁄2 in.", width, 2.5);
+            Assert.Contains(lines, line => line.Contains("763 mm,", StringComparison.Ordinal));
+            Assert.Contains(lines, line => line.Contains("9 1⁄2 in.", StringComparison.Ordinal));
+        }
+    }
+
+    [Fact]
     public void A_text_takes_the_greatest_height_that_fits_and_is_shortened_at_the_least()
     {
         Assert.Equal(("Oxbow", 5.0), TextWrap.Fitted("Oxbow", 60, [5, 3.5, 2.5]));

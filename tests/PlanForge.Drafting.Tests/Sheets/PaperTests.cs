@@ -42,7 +42,11 @@ public class PaperTests
     }
 
     [Fact]
-    public void Across_the_long_side_lies_level() => Assert.Equal((420, 297), (Paper.Find("A3")!.Across().Width, Paper.Find("A3")!.Across().Height));
+    public void Across_the_long_side_lies_level()
+    {
+        var across = Paper.Find("A3")!.Across();
+        Assert.Equal((420, 297), (across.Width, across.Height));
+    }
 
     [Theory]
     // Drawing space inside the frame: shared/check-values.md section 4 (ISO 5457, from memory and by subtraction).
