@@ -72,7 +72,8 @@ internal abstract class DesignCommand<T>(Terminal terminal, bool isQuiet)
     {
         try
         {
-            var worked = task.GetAwaiter().GetResult();
+            // Stopping does not wait for what is being worked out: nothing is written before this.
+            var worked = task.WaitAsync(stop).GetAwaiter().GetResult();
             Messages.ClearProgress();
             foreach (var finding in worked.Planning.Findings)
             {

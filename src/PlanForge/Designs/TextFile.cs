@@ -33,7 +33,9 @@ internal static class TextFile
     private static byte[] ReadBytes(string path)
     {
         using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read, bufferSize: 0);
-        var bytes = new byte[stream.CanSeek ? Math.Min(stream.Length, GreatestSize) : GreatestSize];
+
+        // Devices and pipes state no length.
+        var bytes = new byte[stream.CanSeek && stream.Length > 0 ? Math.Min(stream.Length, GreatestSize) : GreatestSize];
         var count = stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
         return count == bytes.Length ? bytes : bytes[..count];
     }

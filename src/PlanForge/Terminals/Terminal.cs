@@ -8,10 +8,22 @@ namespace PlanForge.Terminals;
 internal sealed record Terminal(TextWriter Results, TextWriter Messages, bool HasColour, bool IsLive)
 {
     /// <summary>The streams of this process.</summary>
-    public static Terminal OfProcess()
+    public static Terminal OfProcess() => For(
+        Console.Out,
+        Console.Error,
+        !Console.IsErrorRedirected,
+        Environment.GetEnvironmentVariable("TERM"),
+        Environment.GetEnvironmentVariable("NO_COLOR"));
+
+    /// <summary>Streams with what their surroundings allow.</summary>
+    /// <param name="results">Takes results.</param>
+    /// <param name="messages">Takes messages.</param>
+    /// <param name="isTerminal">Messages go to a terminal.</param>
+    /// <param name="kind">The terminal's kind as in TERM, or null.</param>
+    /// <param name="noColour">The wish for no colour as in NO_COLOR: any text but an empty one.</param>
+    public static Terminal For(TextWriter results, TextWriter messages, bool isTerminal, string? kind, string? noColour)
     {
-        var isLive = !Console.IsErrorRedirected && Environment.GetEnvironmentVariable("TERM") != "dumb";
-        var hasColour = isLive && string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR"));
-        return new(Console.Out, Console.Error, hasColour, isLive);
+        var isLive = isTerminal && kind != "dumb";
+        return new(results, messages, isLive && string.IsNullOrEmpty(noColour), isLive);
     }
 }
