@@ -30,7 +30,8 @@ public static class ArcFitter
     /// A path that starts and ends exactly at the first and the last sample, without kinks (to 1e-6 radians) except at corners.
     /// Straight runs are single lines, and a piece that is one arc (up to 350°) is one arc.
     /// </returns>
-    /// <exception cref="ArgumentException">Fewer than two points, values that are not finite, or samples too far apart.</exception>
+    /// <exception cref="CurveException">One point only, values that are not finite, or samples too far apart.</exception>
+    /// <exception cref="ArgumentException">No samples.</exception>
     public static Path2 Fit(IReadOnlyList<CurveSample> samples, double tolerance) =>
         Path2.Open(Vertices(samples, tolerance)).Merged(MergeTolerance);
 
@@ -40,7 +41,8 @@ public static class ArcFitter
     /// direction in which the curve arrives.
     /// </param>
     /// <param name="tolerance">Greatest distance between curve and fit, mm, over 0.</param>
-    /// <exception cref="ArgumentException">Fewer than two points, values that are not finite, or samples too far apart.</exception>
+    /// <exception cref="CurveException">One point only, values that are not finite, or samples too far apart.</exception>
+    /// <exception cref="ArgumentException">No samples.</exception>
     public static Path2 FitClosed(IReadOnlyList<CurveSample> samples, double tolerance)
     {
         var isRepeated = samples.Count > 0 && samples[^1].Point == samples[0].Point;
@@ -88,7 +90,9 @@ public static class ArcFitter
         AddRun(vertices, run, tolerance);
         if (vertices.Count == 0)
         {
-            throw new ArgumentException("A curve needs samples at two points at least.", nameof(samples));
+            throw samples.Count == 0
+                ? new ArgumentException("A curve needs samples.", nameof(samples))
+                : new CurveException("A curve needs samples at two points at least, all lie", samples[0].Point);
         }
 
         vertices.Add(new(samples[^1].Point));

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 
 namespace PlanForge.Geometry.Fitting;
 
@@ -145,7 +144,7 @@ internal sealed class SmoothFit
         if (!double.IsFinite(sample.Point.X) || !double.IsFinite(sample.Point.Y)
             || !(Math.Abs(sample.Direction.LengthSquared - 1) < 1e-6))
         {
-            throw new ArgumentException("A curve's samples must be finite and their directions one long.", nameof(sample));
+            throw new CurveException("A curve's samples must be finite and their directions one long", sample.Point);
         }
     }
 
@@ -155,10 +154,6 @@ internal sealed class SmoothFit
         var chord = b.Point - a.Point;
         return Math.Abs(turn) <= Math.PI / 2 && chord.Dot(a.Direction) > 0 && chord.Dot(b.Direction) > 0
             ? turn
-            : throw new ArgumentException(
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"The curve turns too far between ({a.Point.X:R}, {a.Point.Y:R}) and ({b.Point.X:R}, {b.Point.Y:R}): a corner not marked?"),
-                nameof(b));
+            : throw new CurveException("A curve turns too far from sample to sample (a corner not marked?)", a.Point);
     }
 }

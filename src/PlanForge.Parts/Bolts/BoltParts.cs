@@ -22,12 +22,15 @@ public sealed class BoltParts : IPartKind
             yield break;
         }
 
-        if (Plate(airframe, axis, findings) is { } plate)
+        if (ShapeGuard.Make("the bolt plate", axis.Bolts.At, findings, () => Plate(airframe, axis, findings)) is { } plate)
         {
             yield return plate;
         }
 
-        yield return WingTemplate(airframe, axis);
+        if (ShapeGuard.Make("the bolts' template", axis.Bolts.At, findings, () => WingTemplate(airframe, axis)) is { } template)
+        {
+            yield return template;
+        }
     }
 
     // Seen from above, nose to the left: x aft, y (starboard) up; the origin is midway between the bolts in mid thickness.

@@ -24,8 +24,16 @@ public sealed class SaddleTemplates : IPartKind
     {
         var line = airframe.SaddleLine!;
         var flat = SaddleDevelopment.Of(airframe.Body, line, EdgeHeight(airframe, line));
-        yield return Template(airframe, flat, "port", Placement2.Identity);
-        yield return Template(airframe, flat, "starboard", Placement2.Mirror);
+        foreach (var (hand, placement) in new[] { ("port", Placement2.Identity), ("starboard", Placement2.Mirror) })
+        {
+            if (ShapeGuard.Make("the saddle", airframe.Description.Wing.At, findings, () => Template(airframe, flat, hand, placement)) is not { } template)
+            {
+                // The other side degenerates alike: one error says it.
+                yield break;
+            }
+
+            yield return template;
+        }
     }
 
     /// <summary>Height of the template's straight edge: the given depth off the line, but within the body.</summary>

@@ -35,7 +35,11 @@ public sealed class SandingFormParts : IPartKind
             change = Math.Max(change, Math.Abs(atOuter[i].Y - atInner[i].Y));
         }
 
-        yield return Draw(airframe, SampledCurve.Through(Unfolded(atOuter)), change);
+        if (ShapeGuard.Make(
+            "the sanding form", airframe.Description.Wing.At, findings, () => Draw(airframe, SampledCurve.Through(Unfolded(atOuter)), change)) is { } form)
+        {
+            yield return form;
+        }
     }
 
     // The profile in the section plane at the place on the panel whose y is given, x aft and y up along the panel's normal.

@@ -260,9 +260,9 @@ public sealed class ArcFitterTests
         CurveSample[] broken = [new(new(0, 0), new(1, 0)), new(new(double.NaN, 0), new(1, 0))];
         CurveSample[] still = [new(new(0, 0), new(1, 0)), new(new(0, 0), new(0, 1))];
 
-        Assert.Throws<ArgumentException>(() => ArcFitter.Fit(corner, 0.01));
-        Assert.Throws<ArgumentException>(() => ArcFitter.Fit(broken, 0.01));
-        Assert.Throws<ArgumentException>(() => ArcFitter.Fit(still, 0.01));
+        Assert.Throws<CurveException>(() => ArcFitter.Fit(corner, 0.01));
+        Assert.Throws<CurveException>(() => ArcFitter.Fit(broken, 0.01));
+        Assert.Throws<CurveException>(() => ArcFitter.Fit(still, 0.01));
         Assert.Throws<ArgumentException>(() => ArcFitter.Fit([], 0.01));
         Assert.Throws<ArgumentOutOfRangeException>(() => ArcFitter.Fit(corner, 0));
     }

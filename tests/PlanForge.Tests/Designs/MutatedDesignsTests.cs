@@ -11,7 +11,8 @@ namespace PlanForge.Tests.Designs;
 
 /// <summary>
 /// The whole way from text to PDF over spoiled copies of the demos: whatever a builder types, the answer is drawings or
-/// findings, never an exception. The variable PLANFORGE_FUZZ sets how many copies are tried.
+/// findings, never an exception. The variable PLANFORGE_FUZZ sets how many copies are tried; PLANFORGE_FUZZ_KEEP
+/// names a folder that takes the copies which failed.
 /// </summary>
 public class MutatedDesignsTests
 {
@@ -40,7 +41,11 @@ public class MutatedDesignsTests
             }
             catch (Exception fault)
             {
-                faults.Add($"seed {seed}: {fault.GetType().Name}: {fault.Message} {string.Join(" < ", (fault.StackTrace ?? "").Split('\n').Select(line => line.Trim().Split('(')[0].Replace("at PlanForge.", "")).Take(7))}");
+                faults.Add($"seed {seed}: {fault}");
+                if (Environment.GetEnvironmentVariable("PLANFORGE_FUZZ_KEEP") is { Length: > 0 } keep)
+                {
+                    File.WriteAllText(Path.Combine(keep, FormattableString.Invariant($"seed-{seed}.yaml")), text);
+                }
             }
 
             if (clock.Elapsed > Patience)
@@ -48,7 +53,7 @@ public class MutatedDesignsTests
                 faults.Add($"seed {seed} took {clock.Elapsed.TotalSeconds:F0} s");
             }
         });
-        Assert.True(faults.IsEmpty, $"{faults.Count} of {count}:\n{string.Join('\n', faults.Order(StringComparer.Ordinal).Take(40))}");
+        Assert.True(faults.IsEmpty, $"{faults.Count} of {count}:\n{string.Join('\n', faults.Order(StringComparer.Ordinal).Take(10))}");
 
         // Mutations that never reach the geometry, or never fail, would prove little.
         Assert.True(drawn > count / 10, $"only {drawn} of {count} were drawn");
