@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using PlanForge.Drafting.PartDrawings;
 using PlanForge.Designs;
+using PlanForge.Drafting.PartDrawings;
 using PlanForge.Output.Dxf;
 using PlanForge.Output.Pdf;
 using PlanForge.Output.Svg;
