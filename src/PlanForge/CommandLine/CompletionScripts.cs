@@ -41,7 +41,7 @@ internal static class CompletionScripts
         text.Append("  if ((CURRENT == 2)); then\n    local -a commands=(\n");
         foreach (var command in Syntax.Commands)
         {
-            text.Append("      '").Append(command.Name).Append(':').Append(Quoted(command.Summary)).Append("'\n");
+            text.Append("      '").Append(command.Name).Append(':').Append(Escaped(command.Summary)).Append("'\n");
         }
 
         text.Append("    )\n    _describe command commands\n    return\n  fi\n  local command=$words[2]\n  shift words; ((CURRENT--))\n  case $command in\n");
@@ -52,7 +52,7 @@ internal static class CompletionScripts
             {
                 foreach (var name in new[] { option.Name, option.Short }.OfType<string>())
                 {
-                    text.Append(" '").Append(name).Append('[').Append(Quoted(option.Summary)).Append(']');
+                    text.Append(" '").Append(name).Append('[').Append(Escaped(option.Summary)).Append(']');
                     text.Append(option.Value is null ? "'" : $":{option.Value}:_files -/'");
                 }
             }
@@ -106,6 +106,9 @@ internal static class CompletionScripts
     private static string FileCommands(string separator) =>
         string.Join(separator, Syntax.Commands.Where(command => command.Operands.Most > 1).Select(command => command.Name));
 
-    // Summaries stand in single quotes in all three shells; a bracket or colon would end a part of zsh's own notation.
-    private static string Quoted(string summary) => summary.Replace("'", "", StringComparison.Ordinal).Replace(":", "\\:", StringComparison.Ordinal);
+    // Summaries stand in single quotes in all three shells.
+    private static string Quoted(string summary) => summary.Replace("'", "", StringComparison.Ordinal);
+
+    // A colon ends a part of zsh's own notation.
+    private static string Escaped(string summary) => Quoted(summary).Replace(":", "\\:", StringComparison.Ordinal);
 }

@@ -79,9 +79,8 @@ internal sealed class Summary
     {
         foreach (var figure in figures)
         {
-            var unit = UnitOf(figure.Quantity);
             _text.Append("  ").Append(LabelOf(figure, title).PadRight(_labelWidth)).Append("  ").Append(ValueOf(figure).PadLeft(_valueWidth));
-            _text.Append(unit.Length > 0 ? $" {unit}" : "").Append('\n');
+            _text.Append(UnitOf(figure.Quantity)).Append('\n');
         }
     }
 
@@ -97,10 +96,11 @@ internal sealed class Summary
         _ => MeasureText.Rounded(figure.Value, NumberDecimals),
     };
 
+    // The degree sign alone follows its number without a space (SI brochure, 5.4.3; from memory).
     private string UnitOf(FigureQuantity quantity) => quantity switch
     {
-        FigureQuantity.Length => _measure.UnitName,
-        FigureQuantity.Area => _unit == DisplayUnit.Inch ? "in²" : "cm²",
+        FigureQuantity.Length => $" {_measure.UnitName}",
+        FigureQuantity.Area => _unit == DisplayUnit.Inch ? " in²" : " cm²",
         FigureQuantity.Angle => "°",
         _ => "",
     };
