@@ -174,7 +174,9 @@ public sealed class SaddleTemplates : IPartKind
                 sketch.Line(LineUse.Station, low, high, placement);
                 if (face == "front")
                 {
-                    sketch.Label(former.Name, placement.Apply(high + new Vector2(0, into * 3)));
+                    var axis = former.IsCrossFormer ? DowelAxis.Of(airframe) : null;
+                    var name = axis is null ? former.Name : $"{former.Name}, dowel axis {airframe.Text.Coarse(axis.HeightAt(station))}";
+                    sketch.Label(name, placement.Apply(high + new Vector2(0, into * 3)));
                 }
             }
 
@@ -198,15 +200,7 @@ public sealed class SaddleTemplates : IPartKind
             return;
         }
 
-        // The label stands away from the saddle, which lies to the right of its front in the port template.
-        var height = axis.HeightAt(former.Station);
-        var place = placement.Apply(flat.At(former.Station, height));
-        sketch.Cross(LineUse.Centre, place, 6);
-        var isFrontLeft = placement == Placement2.Identity;
-        sketch.Label(
-            $"dowel axis {airframe.Text.Coarse(height)}",
-            place + new Vector2(isFrontLeft ? -4.5 : 4.5, -1.25),
-            isFrontLeft ? Anchor.End : Anchor.Start);
+        sketch.Cross(LineUse.Centre, placement.Apply(flat.At(former.Station, axis.HeightAt(former.Station))), 6);
     }
 
     private static void AddTexts(RiggedAirframe airframe, SaddleDevelopment flat, double into, Placement2 placement, PartSketch sketch)
