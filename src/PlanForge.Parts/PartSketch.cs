@@ -13,9 +13,6 @@ internal sealed class PartSketch
     private readonly ImmutableArray<string>.Builder _notes = ImmutableArray.CreateBuilder<string>();
     private readonly ImmutableArray<Figure>.Builder _figures = ImmutableArray.CreateBuilder<Figure>();
 
-    /// <summary>All lines so far.</summary>
-    public IReadOnlyList<PartLine> Lines => _lines;
-
     public void Line(LineUse use, Path2 path) => _lines.Add(new(use, path));
 
     public void Line(LineUse use, Point2 start, Point2 end) => Line(use, Path2.Line(start, end));

@@ -65,4 +65,8 @@ public sealed class RiggedAirframe
     /// <summary>The line in which a plane cuts the wing, from the centre outboard; null where it misses the wing.</summary>
     internal ImmutableArray<CurveSample>? WingCutAt(double station, double halfBreadth) =>
         WingCut.Half(Wing, WingSide, Description.Saddle.SeatTape, station, halfBreadth);
+
+    /// <summary>Height of that line at a half-breadth, mm; null where the plane misses the wing there.</summary>
+    internal double? WingCutHeightAt(double station, double halfBreadth) =>
+        WingCut.HeightAt(Wing, WingSide, Description.Saddle.SeatTape, station, halfBreadth);
 }

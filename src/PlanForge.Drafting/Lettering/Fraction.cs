@@ -1,7 +1,7 @@
 namespace PlanForge.Drafting.Lettering;
 
 /// <summary>How a fraction such as <c>3⁄64</c> is lettered: small figures left above and right below a slanted line.</summary>
-internal static class Fraction
+public static class Fraction
 {
     /// <summary>The character between numerator and denominator, U+2044.</summary>
     public const char Slash = '\u2044';
@@ -34,7 +34,7 @@ internal static class Fraction
     }
 
     /// <summary>Lays a fraction out from a place on the baseline and returns where its middle lines end.</summary>
-    public static double Place(string text, int start, (int Slash, int End) fraction, double x, TextLayout.Builder layout)
+    internal static double Place(string text, int start, (int Slash, int End) fraction, double x, TextLayout.Builder layout)
     {
         var numeratorEnd = PlaceDigits(text, start, fraction.Slash, x, Raise, layout);
         var foot = Math.Max(x, numeratorEnd - FootBack);

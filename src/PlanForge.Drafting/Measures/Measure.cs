@@ -1,6 +1,7 @@
 using System.Globalization;
 using PlanForge.Airframe;
 using PlanForge.Drafting.Lettering;
+using PlanForge.Parts.Wording;
 
 namespace PlanForge.Drafting.Measures;
 
@@ -8,7 +9,7 @@ namespace PlanForge.Drafting.Measures;
 public static class Measure
 {
     /// <summary>Millimetres in an inch, exactly.</summary>
-    public const double Inch = 25.4;
+    public const double Inch = MeasureText.MillimetresPerInch;
 
     private const int Sixtyfourths = 64;
 
@@ -97,10 +98,5 @@ public static class Measure
     /// <summary>A plain number.</summary>
     /// <param name="value">The number.</param>
     /// <param name="decimals">Decimals to keep at most; trailing zeros are left out.</param>
-    public static string Number(double value, int decimals)
-    {
-        var text = value.ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
-        text = decimals == 0 ? text : text.TrimEnd('0').TrimEnd('.');
-        return text is "-0" ? "0" : text;
-    }
+    public static string Number(double value, int decimals) => MeasureText.Rounded(value, decimals);
 }

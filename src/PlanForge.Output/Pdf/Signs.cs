@@ -1,3 +1,5 @@
+using PlanForge.Drafting.Lettering;
+
 namespace PlanForge.Output.Pdf;
 
 /// <summary>
@@ -7,10 +9,8 @@ namespace PlanForge.Output.Pdf;
 /// </summary>
 internal static class Signs
 {
-    private const char FractionSlash = '\u2044';
-
     /// <summary>The places of the signs, which together are the whole text.</summary>
-    /// <remarks>The rules are those of <see cref="Drafting.Lettering.TextLayout"/>; a test holds the two together.</remarks>
+    /// <remarks>The rules are those of <see cref="TextLayout"/>; a test holds the two together.</remarks>
     public static IEnumerable<(int Start, int End)> Of(string text)
     {
         var fractionEnd = -1;
@@ -18,36 +18,13 @@ internal static class Signs
         {
             var end = start + 1;
             var digits = text[start] == ' ' && start > 0 && start != fractionEnd && char.IsAsciiDigit(text[start - 1]) ? end : start;
-            if (FractionFrom(text, digits) is { } found)
+            if (Fraction.At(text, digits) is { } fraction)
             {
-                end = fractionEnd = found;
+                end = fractionEnd = fraction.End;
             }
 
             yield return (start, end);
             start = end;
         }
-    }
-
-    /// <summary>Where the fraction that begins at an index ends, or null.</summary>
-    private static int? FractionFrom(string text, int start)
-    {
-        var slash = EndOfDigits(text, start);
-        if (slash == start || slash == text.Length || text[slash] != FractionSlash)
-        {
-            return null;
-        }
-
-        var end = EndOfDigits(text, slash + 1);
-        return end > slash + 1 ? end : null;
-    }
-
-    private static int EndOfDigits(string text, int index)
-    {
-        while (index < text.Length && char.IsAsciiDigit(text[index]))
-        {
-            index++;
-        }
-
-        return index;
     }
 }

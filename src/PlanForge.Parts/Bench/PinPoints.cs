@@ -35,13 +35,7 @@ public sealed record PinPoints(double Across, Point3 Front, Point3 Rear, double 
     private static Point3 EdgeAt(RiggedAirframe airframe, double y, double fraction)
     {
         var wing = airframe.Wing;
-        var panel = 0;
-        while (panel < wing.Panels.Length - 1 && y > wing.Panels[panel].End.Y)
-        {
-            panel++;
-        }
-
-        var it = wing.Panels[panel];
+        var it = wing.Panels[wing.PanelAt(y)];
         var (sin, cos) = Math.SinCos(it.Dihedral);
         var along = (y - it.Start.Y) / cos;
 

@@ -60,13 +60,7 @@ internal sealed class BoltAxis
     private Point3 SeatOf(RiggedAirframe airframe)
     {
         var wing = airframe.Wing;
-        var panel = 0;
-        while (panel < wing.Panels.Length - 1 && Across > wing.Panels[panel].End.Y)
-        {
-            panel++;
-        }
-
-        var it = wing.Panels[panel];
+        var it = wing.Panels[wing.PanelAt(Across)];
         var along = Across - it.Start.Y;
         for (var round = 0; ; round++)
         {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PlanForge.Parts.Wording;
 
 namespace PlanForge.Parts.Bolts;
 
@@ -14,7 +15,7 @@ namespace PlanForge.Parts.Bolts;
 /// <param name="DrillNames">What the two drills are called in the shop: clearance, tapping.</param>
 public sealed record Fastener(string Thread, double Clearance, double Tapping, (string Clearance, string Tapping) DrillNames)
 {
-    private const double Inch = 25.4;
+    private const double Inch = MeasureText.MillimetresPerInch;
 
     /// <summary>All threads known, smallest first: metric, then inch.</summary>
     public static ImmutableArray<Fastener> All { get; } =

@@ -38,6 +38,9 @@ internal sealed class DowelAxis
     public static DowelAxis? Of(RiggedAirframe airframe) =>
         airframe.Description.Dowels is { } dowels ? new(airframe, dowels) : null;
 
+    /// <summary>The axes that pass a former: null unless it is a cross-former of an airframe with dowels.</summary>
+    public static DowelAxis? Through(FormerDescription former, RiggedAirframe airframe) => former.IsCrossFormer ? Of(airframe) : null;
+
     /// <summary>Height of the axes above the datum line at a station, mm.</summary>
     public double HeightAt(double station) => _at.Z + ((station - _at.X) * _direction.Z / _direction.X);
 

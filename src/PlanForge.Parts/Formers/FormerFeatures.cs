@@ -102,7 +102,7 @@ internal static class FormerFeatures
     /// </summary>
     public static ImmutableArray<Path2> DowelHoles(FormerDescription former, RiggedAirframe airframe)
     {
-        if (!former.IsCrossFormer || DowelAxis.Of(airframe) is not { } axis)
+        if (DowelAxis.Through(former, airframe) is not { } axis)
         {
             return [];
         }

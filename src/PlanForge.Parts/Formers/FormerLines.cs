@@ -2,6 +2,7 @@ using PlanForge.Airframe;
 using PlanForge.Geometry;
 using PlanForge.Geometry.Regions;
 using PlanForge.Parts.Dowels;
+using PlanForge.Parts.Wording;
 
 namespace PlanForge.Parts.Formers;
 
@@ -45,7 +46,7 @@ internal static class FormerLines
     public static double LevelOf(Bounds2 bounds, DisplayUnit unit)
     {
         const double Inset = 5;
-        var grid = unit == DisplayUnit.Inch ? 25.4 / 4 : 10;
+        var grid = unit == DisplayUnit.Inch ? MeasureText.MillimetresPerInch / 4 : 10;
         return bounds.MinY < -Inset && bounds.MaxY > Inset ? 0
             : bounds.MinY >= -Inset ? Math.Ceiling((bounds.MinY + Inset) / grid) * grid
             : Math.Floor((bounds.MaxY - Inset) / grid) * grid;
@@ -94,7 +95,7 @@ internal static class FormerLines
     // Both faces' holes as the axis makes them: the rear face's full, the front face's dashed; crosses to prick through.
     private static void AddDowels(RiggedAirframe airframe, FormerDescription former, PartSketch sketch)
     {
-        if (!former.IsCrossFormer || DowelAxis.Of(airframe) is not { } axis)
+        if (DowelAxis.Through(former, airframe) is not { } axis)
         {
             return;
         }

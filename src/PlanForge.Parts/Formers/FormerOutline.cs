@@ -11,8 +11,14 @@ namespace PlanForge.Parts.Formers;
 /// <param name="Front">The front face.</param>
 /// <param name="Rear">The rear face.</param>
 /// <param name="Net">Wood that either face needs: the outline to cut before bevelling.</param>
-internal sealed record FormerOutline(Region2 Front, Region2 Rear, Region2 Net)
+/// <param name="FrontCut">The starboard half of the cut line at the wing on the front face, running out past the side; null clear of the wing.</param>
+/// <param name="RearCut">The same on the rear face.</param>
+internal sealed record FormerOutline(
+    Region2 Front, Region2 Rear, Region2 Net, ImmutableArray<CurveSample>? FrontCut, ImmutableArray<CurveSample>? RearCut)
 {
+    // The cut line runs this far past the side, and the wing's region past the outline, mm: no sliver is left at an edge.
+    private const double Clear = 10;
+
     /// <summary>Builds the net shape; null where the skins or the wing leave nothing of a face.</summary>
     public static FormerOutline? Of(FormerDescription former, RiggedAirframe airframe)
     {
@@ -21,10 +27,10 @@ internal sealed record FormerOutline(Region2 Front, Region2 Rear, Region2 Net)
             return null;
         }
 
-        return new(front, rear, front.Union(rear));
+        return new(front.Shape, rear.Shape, front.Shape.Union(rear.Shape), front.Cut, rear.Cut);
     }
 
-    private static Region2? FaceAt(double station, RiggedAirframe airframe)
+    private static (Region2 Shape, ImmutableArray<CurveSample>? Cut)? FaceAt(double station, RiggedAirframe airframe)
     {
         if (BodyOutline.Inside(airframe.Body, station, Drawn.Tolerance) is not { } outline)
         {
@@ -32,26 +38,21 @@ internal sealed record FormerOutline(Region2 Front, Region2 Rear, Region2 Net)
         }
 
         var face = Region2.FromContours(FillRule.NonZero, [outline]);
-        if (WingRegionAt(station, outline.Bounds, airframe) is { } wing)
+        var cut = airframe.WingCutAt(station, outline.Bounds.MaxX + Clear);
+        if (cut is { } half)
         {
-            face = face.Difference(wing);
+            face = face.Difference(WingRegion(half, outline.Bounds, airframe.WingSide));
         }
 
-        return face.IsEmpty ? null : face;
+        return face.IsEmpty ? null : (face, cut);
     }
 
     // All that the wing takes away on its side of the cut line: upward of a high wing, downward of a low one.
-    private static Region2? WingRegionAt(double station, Bounds2 outline, RiggedAirframe airframe)
+    private static Region2 WingRegion(ImmutableArray<CurveSample> half, Bounds2 outline, WingSide side)
     {
-        const double Clear = 10;
-        if (airframe.WingCutAt(station, outline.MaxX + Clear) is not { } half)
-        {
-            return null;
-        }
-
         var starboard = ArcFitter.Fit(half, Drawn.Tolerance);
         var port = starboard.Placed(Placement2.Mirror).Reversed();
-        var far = airframe.WingSide == WingSide.Lower
+        var far = side == WingSide.Lower
             ? Math.Max(outline.MaxY, starboard.Bounds.MaxY) + Clear
             : Math.Min(outline.MinY, starboard.Bounds.MinY) - Clear;
         var vertices = ImmutableArray.CreateBuilder<PathVertex>();

@@ -1,5 +1,7 @@
+using System.Collections.Immutable;
 using PlanForge.Airframe;
 using PlanForge.Airframe.Diagnostics;
+using PlanForge.Geometry.Fitting;
 
 namespace PlanForge.Parts.Formers;
 
@@ -31,7 +33,7 @@ public sealed class FormerParts : IPartKind
             return null;
         }
 
-        if (StraddlesWingEdge(former, outline, airframe))
+        if (StraddlesWingEdge(outline))
         {
             findings.Add(Diagnostic.Warning(
                 former.At,
@@ -48,18 +50,11 @@ public sealed class FormerParts : IPartKind
     }
 
     // One face in the wing and the other clear of it, or a cut line that ends before the side.
-    private static bool StraddlesWingEdge(FormerDescription former, FormerOutline outline, RiggedAirframe airframe)
+    private static bool StraddlesWingEdge(FormerOutline outline)
     {
         const double Slack = 0.01;
-        bool IsWhole(double station, out bool isInWing)
-        {
-            var width = outline.Net.Bounds.MaxX;
-            var cut = airframe.WingCutAt(station, width);
-            isInWing = cut is not null;
-            return cut is not { } half || half[^1].Point.X > width - Slack;
-        }
-
-        var isWhole = IsWhole(former.Station, out var isFrontIn) & IsWhole(former.Station + former.Thickness, out var isRearIn);
-        return !isWhole || isFrontIn != isRearIn;
+        var width = outline.Net.Bounds.MaxX;
+        bool EndsShort(ImmutableArray<CurveSample>? cut) => cut is { } half && half[^1].Point.X <= width - Slack;
+        return EndsShort(outline.FrontCut) || EndsShort(outline.RearCut) || (outline.FrontCut is null) != (outline.RearCut is null);
     }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PlanForge.Airframe;
 using PlanForge.Geometry;
+using PlanForge.Geometry.Fitting;
 using PlanForge.Parts.Dowels;
 using PlanForge.Parts.Wording;
 
@@ -19,7 +20,7 @@ internal static class FormerTexts
         sketch.Engrave(former.Name, NamePlace(blank, outline, level));
         sketch.Across(new(bounds.MinX, bounds.MinY), new(bounds.MaxX, bounds.MinY), -10);
         sketch.Up(new(bounds.MinX, bounds.MinY), new(bounds.MinX, bounds.MaxY), 10);
-        AddCutLineHeights(airframe, former, bounds, sketch);
+        AddCutLineHeights(airframe, former, outline, bounds, sketch);
         AddBevels(airframe, former, outline, sketch);
         AddDowelTexts(airframe, former, bounds, level, sketch);
         sketch.Note($"Seen from the tail. Front face at station {text.CoarseWithUnit(former.Station)}, rear face at {text.CoarseWithUnit(former.Station + former.Thickness)}.");
@@ -90,27 +91,31 @@ internal static class FormerTexts
         return best ?? bounds.Centre;
     }
 
-    private static void AddCutLineHeights(RiggedAirframe airframe, FormerDescription former, Bounds2 bounds, PartSketch sketch)
+    private static void AddCutLineHeights(RiggedAirframe airframe, FormerDescription former, FormerOutline outline, Bounds2 bounds, PartSketch sketch)
     {
         var text = airframe.Text;
         var rows = new List<ImmutableArray<string>>();
-        foreach (var (station, face) in new[] { (former.Station, "front"), (former.Station + former.Thickness, "rear") })
-        {
-            if (airframe.WingCutAt(station, bounds.MaxX) is not { } cut)
-            {
-                continue;
-            }
-
-            var (centre, side) = (cut[0].Point, cut[^1].Point);
-            rows.Add([face, text.Fine(centre.Y), text.Fine(side.Y), text.Coarse(side.X)]);
-            sketch.Figure($"former.{former.Name}.cut.{face}.centre", $"Former {former.Name}, {face} face: cut line height on the centre line", centre.Y, FigureQuantity.Length);
-            sketch.Figure($"former.{former.Name}.cut.{face}.side", $"Former {former.Name}, {face} face: cut line height at the side", side.Y, FigureQuantity.Length);
-        }
-
+        Row(former.Station, "front", outline.FrontCut);
+        Row(former.Station + former.Thickness, "rear", outline.RearCut);
         if (rows.Count > 0)
         {
             sketch.Table(
                 $"Cut line at the wing, heights ({text.UnitName})", ["face", "at centre", "at side", "half-breadth"], rows);
+        }
+
+        void Row(double station, string face, ImmutableArray<CurveSample>? half)
+        {
+            if (half is not { } cut)
+            {
+                return;
+            }
+
+            // At the wood's own edge; where the wing ends before it, at the end of the cut line.
+            var centre = cut[0].Point;
+            var side = airframe.WingCutHeightAt(station, bounds.MaxX) is { } height ? new(bounds.MaxX, height) : cut[^1].Point;
+            rows.Add([face, text.Fine(centre.Y), text.Fine(side.Y), text.Coarse(side.X)]);
+            sketch.Figure($"former.{former.Name}.cut.{face}.centre", $"Former {former.Name}, {face} face: cut line height on the centre line", centre.Y, FigureQuantity.Length);
+            sketch.Figure($"former.{former.Name}.cut.{face}.side", $"Former {former.Name}, {face} face: cut line height at the side", side.Y, FigureQuantity.Length);
         }
     }
 
@@ -151,7 +156,7 @@ internal static class FormerTexts
 
     private static void AddDowelTexts(RiggedAirframe airframe, FormerDescription former, Bounds2 bounds, double level, PartSketch sketch)
     {
-        if (!former.IsCrossFormer || DowelAxis.Of(airframe) is not { } axis)
+        if (DowelAxis.Through(former, airframe) is not { } axis)
         {
             return;
         }

@@ -32,8 +32,9 @@ internal static class WallCheck
                 $"former {former.Name} has a wall of {text.CoarseWithUnit(wall)}: under {text.CoarseWithUnit(LeastWall)} breaks in handling"));
         }
 
-        if (airframe.Description.Dowels is { } dowels && DowelAxis.Of(airframe) is { } axis && former.IsCrossFormer)
+        if (DowelAxis.Through(former, airframe) is { } axis)
         {
+            var dowels = axis.Dowels;
             var centre = axis.HoleAt(former.Station + (former.Thickness / 2)).Centre;
             var distance = NearestEdge(blank, centre);
             if (distance < LeastEdgeDistance * dowels.Diameter)

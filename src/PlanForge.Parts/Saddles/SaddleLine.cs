@@ -17,10 +17,6 @@ internal sealed class SaddleLine
     // Corners are located to this in w: 1e-10 of a chord or so.
     private const double CornerTolerance = 1e-11;
 
-    // Where the line begins in w: so near the nose that nothing is lost (1e-16 of a chord), yet a sharp nose, which has no
-    // tangent at 0 itself, already has one.
-    private const double Nose = 1e-8;
-
     private readonly SaddleSolver _solver;
 
     private SaddleLine(SaddleSolver solver, ImmutableArray<SaddlePoint> points) => (_solver, Points) = (solver, points);
@@ -51,7 +47,7 @@ internal sealed class SaddleLine
     public static SaddleLine? Solve(WingShape wing, FuselageShape body, WingSide side, double seatTape, double? from, double? to)
     {
         var solver = new SaddleSolver(wing, body, side, seatTape);
-        var first = from is { } front ? ParameterAt(solver, front) : Nose;
+        var first = from is { } front ? ParameterAt(solver, front) : WingShape.Nose;
         var last = to is { } rear ? ParameterAt(solver, rear) : 1;
         if (!(last > first) || OnBody(solver, body, first, last) is not { } range)
         {
@@ -142,7 +138,7 @@ internal sealed class SaddleLine
     private static double ParameterAt(SaddleSolver solver, double station)
     {
         double Ahead(double w) => solver.At(w) is { } point ? point.Outer.X - station : double.NaN;
-        return Ahead(Nose) >= 0 ? Nose : RootFinder.Bracketed(Ahead, Nose, 1, 1e-14) ?? 1;
+        return Ahead(WingShape.Nose) >= 0 ? WingShape.Nose : RootFinder.Bracketed(Ahead, WingShape.Nose, 1, 1e-14) ?? 1;
     }
 
     // Halves the step until each change of panel or bay stands alone, then adds both its sides.

@@ -34,7 +34,7 @@ internal sealed class SaddleSolver(WingShape wing, FuselageShape body, WingSide 
             {
                 // The surfaces of two panels miss each other by a trace in the mitre plane, and the side passes between:
                 // the saddle bridges the gap straight.
-                var bridge = (Inner: seatBefore, Outer: SeatAt(panel, from, w).Seat);
+                var bridge = (Inner: seatBefore, Outer: SeatAt(panel, from, w).Point);
                 var at = RootFinder.Bracketed(t => Outside(bridge.Inner.Towards(bridge.Outer, t)), 0, 1, RootTolerance) ?? 1;
                 return Solved(panel, from, w, bridge.Inner.Towards(bridge.Outer, at));
             }
@@ -44,31 +44,25 @@ internal sealed class SaddleSolver(WingShape wing, FuselageShape body, WingSide 
             {
                 var index = panel;
                 var along = RootFinder.Bracketed(s => Outside(index, s, w), from, to, RootTolerance);
-                return along is { } found ? Solved(panel, found, w, SeatAt(panel, found, w).Seat) : null;
+                return along is { } found ? Solved(panel, found, w, SeatAt(panel, found, w).Point) : null;
             }
 
-            (before, seatBefore) = (atTo, SeatAt(panel, to, w).Seat);
+            (before, seatBefore) = (atTo, SeatAt(panel, to, w).Point);
         }
 
         return null;
     }
 
-    /// <summary>The wing's surface moved out by the seat tape, with its normal.</summary>
-    private (Dual3 Surface, Vector3 Normal, Point3 Seat) SeatAt(int panel, double along, double w)
-    {
-        var surface = wing.At(panel, side, along, w);
-        var normal = WingShape.OutwardNormal(side, surface);
-        return (surface, normal, surface.Point + (normal * seatTape));
-    }
+    private WingSeat SeatAt(int panel, double along, double w) => wing.SeatAt(panel, side, along, w, seatTape);
 
     // How far the seat point lies outside the body's side, mm along y.
-    private double Outside(int panel, double along, double w) => Outside(SeatAt(panel, along, w).Seat);
+    private double Outside(int panel, double along, double w) => Outside(SeatAt(panel, along, w).Point);
 
     private double Outside(Point3 seat) => seat.Y - body.HalfBreadthAt(seat.X, seat.Z);
 
     private SaddlePoint Solved(int panel, double along, double w, Point3 outer)
     {
-        var (_, wingNormal, _) = SeatAt(panel, along, w);
+        var wingNormal = SeatAt(panel, along, w).Normal;
         var bay = body.BayAt(outer.X);
         var face = FuselageShape.SideAt(bay, outer.X, outer.Z);
         var sideNormal = FuselageShape.OutwardNormal(face);

@@ -1,7 +1,5 @@
-using System.Collections.Immutable;
 using PlanForge.Airframe.Diagnostics;
 using PlanForge.Geometry;
-using PlanForge.Geometry.Fitting;
 using PlanForge.Parts.Dowels;
 using PlanForge.Parts.Shapes;
 
@@ -13,9 +11,6 @@ public sealed class SaddleTemplates : IPartKind
     // Marks of formers and dowels just ahead of and behind the saddle are wanted too, mm.
     private const double Reach = 30;
 
-    // Paper ahead of the leading edge, where the side goes on: it holds the saddle's round front, mm.
-    private const double Ahead = 12;
-
     /// <inheritdoc/>
     public string Title => "Saddles";
 
@@ -24,9 +19,12 @@ public sealed class SaddleTemplates : IPartKind
     {
         var line = airframe.SaddleLine!;
         var flat = SaddleDevelopment.Of(airframe.Body, line, EdgeHeight(airframe, line));
+
+        // The fit is the costly part and the same for both hands: the second one is only mirrored.
+        SaddleContours? contours = null;
         foreach (var (hand, placement) in new[] { ("port", Placement2.Identity), ("starboard", Placement2.Mirror) })
         {
-            if (ShapeGuard.Make("the saddle", airframe.Description.Wing.At, findings, () => Template(airframe, flat, hand, placement)) is not { } template)
+            if (ShapeGuard.Make("the saddle", airframe.Description.Wing.At, findings, () => Template(airframe, flat, contours ??= SaddleContours.Of(airframe, flat), hand, placement)) is not { } template)
             {
                 // The other side degenerates alike: one error says it.
                 yield break;
@@ -53,101 +51,16 @@ public sealed class SaddleTemplates : IPartKind
     }
 
     // The development is laid out as seen from outside the port side; the starboard one is its mirror image.
-    private Part Template(RiggedAirframe airframe, SaddleDevelopment flat, string hand, Placement2 placement)
+    private Part Template(
+        RiggedAirframe airframe, SaddleDevelopment flat, SaddleContours contours, string hand, Placement2 placement)
     {
         var sketch = new PartSketch();
         var into = airframe.WingSide == WingSide.Lower ? 1.0 : -1.0;
-        AddLines(airframe, flat, into, placement, sketch);
+        contours.AddTo(sketch, placement);
         AddStations(airframe, flat, into, placement, sketch);
         AddTexts(airframe, flat, into, placement, sketch);
         SaddleTable.Add(airframe, flat, hand, sketch);
         return sketch.AsTemplate($"saddle-{hand}", Title, $"Saddle {hand}");
-    }
-
-    private static void AddLines(RiggedAirframe airframe, SaddleDevelopment flat, double into, Placement2 placement, PartSketch sketch)
-    {
-        var count = flat.Line.Points.Length;
-        var outer = ImmutableArray.CreateBuilder<CurveSample>(count);
-        var inner = ImmutableArray.CreateBuilder<Point2>(count);
-        for (var i = 0; i < count; i++)
-        {
-            var frame = flat.OuterAt(i);
-            outer.Add(new(frame.Place, frame.Along));
-            inner.Add(flat.InnerAt(i));
-        }
-
-        var finished = ArcFitter.Fit(outer.ToImmutable(), Drawn.Tolerance);
-        var ahead = Math.Max(flat.Line.From - Ahead, airframe.Body.From);
-        var corner = flat.At(ahead, flat.EdgeHeight);
-        var edge = ArcFitter.Fit(SampledCurve.Through(Spread([corner, .. flat.Edge])), Drawn.Tolerance);
-        var sanding = airframe.Description.Saddle.Sanding;
-        var contourTop = finished;
-        if (sanding > 0)
-        {
-            contourTop = ArcFitter.Fit(SampledCurve.Through(MovedInto(outer.ToImmutable(), into * sanding)), Drawn.Tolerance);
-            sketch.Line(LineUse.Trim, finished.Placed(placement));
-        }
-
-        // From the rear end of the line back to its front, then straight ahead into the side.
-        var back = contourTop.Reversed();
-        var front = flat.At(ahead, flat.Line.Points[0].Outer.Z);
-        var outline = Path2.Closed([
-            .. edge.Vertices[..^1],
-            new(edge.End),
-            .. sanding > 0 ? [new PathVertex(finished.End)] : Array.Empty<PathVertex>(),
-            .. back.Vertices[..^1],
-            new(back.End),
-            .. sanding > 0 ? [new PathVertex(finished.Start)] : Array.Empty<PathVertex>(),
-            new(front)]).Placed(placement);
-        sketch.Line(LineUse.Cut, outline.SignedArea < 0 ? outline.Reversed() : outline);
-        if (airframe.Body.Skin.Side > 0)
-        {
-            sketch.Line(LineUse.Hidden, ArcFitter.Fit(SampledCurve.Through(inner.ToImmutable()), Drawn.Tolerance).Placed(placement));
-        }
-    }
-
-    // The edge below the round nose repeats nearly the same place many times: keep points a little apart.
-    private static ImmutableArray<Point2> Spread(ImmutableArray<Point2> points)
-    {
-        const double Apart = 0.2;
-        var kept = ImmutableArray.CreateBuilder<Point2>();
-        foreach (var point in points)
-        {
-            if (kept.Count == 0 || kept[^1].DistanceTo(point) >= Apart)
-            {
-                kept.Add(point);
-            }
-        }
-
-        if (kept.Count > 1 && kept[^1] != points[^1])
-        {
-            kept[^1] = points[^1];
-        }
-
-        return kept.ToImmutable();
-    }
-
-    // The line moved square to itself; where it is rounder than the move, the points that would fold back are left out.
-    private static ImmutableArray<Point2> MovedInto(ImmutableArray<CurveSample> line, double by)
-    {
-        const double Slack = 1e-6;
-        var moved = ImmutableArray.CreateBuilder<Point2>(line.Length);
-        foreach (var sample in line)
-        {
-            var place = sample.Point + (sample.Direction.Left * by);
-            var isClear = true;
-            for (var i = 0; i < line.Length && isClear; i++)
-            {
-                isClear = place.DistanceTo(line[i].Point) > Math.Abs(by) - Slack;
-            }
-
-            if (isClear)
-            {
-                moved.Add(place);
-            }
-        }
-
-        return moved.ToImmutable();
     }
 
     private static void AddStations(RiggedAirframe airframe, SaddleDevelopment flat, double into, Placement2 placement, PartSketch sketch)
@@ -155,6 +68,7 @@ public sealed class SaddleTemplates : IPartKind
         var line = flat.Line;
         foreach (var former in airframe.Description.Formers)
         {
+            var axis = DowelAxis.Through(former, airframe);
             foreach (var (station, face) in new[] { (former.Station, "front"), (former.Station + former.Thickness, "rear") })
             {
                 if (station < line.From - Reach || station > line.To + Reach)
@@ -164,9 +78,9 @@ public sealed class SaddleTemplates : IPartKind
 
                 // The mark stands out of the saddle line, and beyond the dowels' cross where there is one.
                 var tip = line.AtStation(Math.Clamp(station, line.From, line.To))!.Value.Outer.Z + (into * 4);
-                if (former.IsCrossFormer && DowelAxis.Of(airframe) is { } dowels)
+                if (axis is not null)
                 {
-                    var clear = dowels.HeightAt(station) + (into * 5);
+                    var clear = axis.HeightAt(station) + (into * 5);
                     tip = into > 0 ? Math.Max(tip, clear) : Math.Min(tip, clear);
                 }
 
@@ -174,13 +88,15 @@ public sealed class SaddleTemplates : IPartKind
                 sketch.Line(LineUse.Station, low, high, placement);
                 if (face == "front")
                 {
-                    var axis = former.IsCrossFormer ? DowelAxis.Of(airframe) : null;
                     var name = axis is null ? former.Name : $"{former.Name}, dowel axis {airframe.Text.Coarse(axis.HeightAt(station))}";
                     sketch.Label(name, placement.Apply(high + new Vector2(0, into * 3)));
                 }
             }
 
-            MarkDowels(airframe, flat, former, placement, sketch);
+            if (axis is not null && former.Station >= line.From - Reach && former.Station <= line.To + Reach)
+            {
+                sketch.Cross(LineUse.Centre, placement.Apply(flat.At(former.Station, axis.HeightAt(former.Station))), 6);
+            }
         }
 
         if ((flat.EdgeHeight < 0) == (line.Points[0].Outer.Z > 0))
@@ -189,18 +105,6 @@ public sealed class SaddleTemplates : IPartKind
             sketch.Line(LineUse.Datum, a, b);
             sketch.Label("datum line", a.Towards(b, 0.3) + new Vector2(0, 2.5));
         }
-    }
-
-    private static void MarkDowels(
-        RiggedAirframe airframe, SaddleDevelopment flat, PlanForge.Airframe.FormerDescription former, Placement2 placement, PartSketch sketch)
-    {
-        var line = flat.Line;
-        if (!former.IsCrossFormer || DowelAxis.Of(airframe) is not { } axis || former.Station < line.From - Reach || former.Station > line.To + Reach)
-        {
-            return;
-        }
-
-        sketch.Cross(LineUse.Centre, placement.Apply(flat.At(former.Station, axis.HeightAt(former.Station))), 6);
     }
 
     private static void AddTexts(RiggedAirframe airframe, SaddleDevelopment flat, double into, Placement2 placement, PartSketch sketch)
@@ -217,7 +121,7 @@ public sealed class SaddleTemplates : IPartKind
         sketch.Across(left, right, -into * 10);
 
         // Heights at both ends, outside the marks of any former there.
-        double clearFront = Ahead + 8, clearRear = 9;
+        double clearFront = SaddleContours.Ahead + 8, clearRear = 9;
         foreach (var former in airframe.Description.Formers)
         {
             clearFront = former.Station < line.From && former.Station > line.From - Reach ? Math.Max(clearFront, line.From - former.Station + 8) : clearFront;

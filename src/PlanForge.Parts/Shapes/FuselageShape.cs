@@ -14,7 +14,6 @@ public sealed class FuselageShape
         var curves = FuselageCurves.Through(stations);
         Bays = [.. stations.SkipLast(1).Select((station, i) =>
             new FuselageBay(i, station.Station, stations[i + 1].Station, curves))];
-        WidestHalfBreadth = stations.Max(station => Math.Max(station.UpperHalfBreadth, station.LowerHalfBreadth));
         Skins = new(this);
     }
 
@@ -26,9 +25,6 @@ public sealed class FuselageShape
 
     /// <summary>Station of the tail end, mm.</summary>
     public double To => Bays[^1].To;
-
-    /// <summary>The greatest half-breadth given at any station, mm.</summary>
-    internal double WidestHalfBreadth { get; }
 
     internal ImmutableArray<FuselageBay> Bays { get; }
 

@@ -12,9 +12,6 @@ internal static class WingCut
 {
     private const int StepCount = 24;
 
-    // As in the saddle: the nose itself has no tangent on a sharp section.
-    private const double Nose = 1e-8;
-
     /// <summary>The starboard half of the line from the centre outboard, x starboard and y up.</summary>
     /// <param name="wing">The wing.</param>
     /// <param name="side">Which surface.</param>
@@ -54,13 +51,13 @@ internal static class WingCut
 
     private static (CurveSample Sample, int Panel)? At(WingShape wing, WingSide side, double seatTape, double station, double y)
     {
-        double Ahead(double w) => SeatAt(wing, side, seatTape, w, y).Seat.X - station;
-        if (RootFinder.Bracketed(Ahead, Nose, 1, 1e-14) is not { } w)
+        double Ahead(double w) => SeatAt(wing, side, seatTape, w, y).Seat.Point.X - station;
+        if (RootFinder.Bracketed(Ahead, WingShape.Nose, 1, 1e-14) is not { } w)
         {
             return null;
         }
 
-        var (seat, normal, panel) = SeatAt(wing, side, seatTape, w, y);
+        var ((_, normal, seat), panel) = SeatAt(wing, side, seatTape, w, y);
 
         // Within the plane the line is square to the surface normal; outboard is positive.
         var direction = new Vector2(normal.Z, -normal.Y);
@@ -69,32 +66,29 @@ internal static class WingCut
     }
 
     // The seat at w and a given y: panel by panel outboard, along the panel by secant steps (y is all but linear there).
-    private static (Point3 Seat, Vector3 Normal, int Panel) SeatAt(WingShape wing, WingSide side, double seatTape, double w, double y)
+    private static (WingSeat Seat, int Panel) SeatAt(WingShape wing, WingSide side, double seatTape, double w, double y)
     {
         const int Rounds = 12;
         for (var panel = 0; ; panel++)
         {
             var isLast = panel == wing.Panels.Length - 1;
             var along = Math.Max(0, y - wing.Panels[panel].Start.Y);
-            Point3 seat = default;
-            Vector3 normal = default;
+            WingSeat seat = default;
             for (var round = 0; round < Rounds; round++)
             {
-                var surface = wing.At(panel, side, along, w);
-                normal = WingShape.OutwardNormal(side, surface);
-                seat = surface.Point + (normal * seatTape);
-                var miss = y - seat.Y;
+                seat = wing.SeatAt(panel, side, along, w, seatTape);
+                var miss = y - seat.Point.Y;
                 if (Math.Abs(miss) < 1e-12)
                 {
                     break;
                 }
 
-                along += miss / surface.Du.Y;
+                along += miss / seat.Surface.Du.Y;
             }
 
             if (isLast || along <= wing.Range(panel, side, w, seatTape).To)
             {
-                return (seat, normal, panel);
+                return (seat, panel);
             }
         }
     }

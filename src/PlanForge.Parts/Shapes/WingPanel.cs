@@ -95,13 +95,7 @@ internal sealed record WingPanel(
         var along = joint == Start ? 0 : Length;
         for (var round = 0; round < GreatestRoundCount; round++)
         {
-            var surface = At(side, along, w);
-            var seat = surface.Point;
-            if (seatTape > 0)
-            {
-                seat += WingShape.OutwardNormal(side, surface) * seatTape;
-            }
-
+            var (surface, _, seat) = WingSeat.On(side, At(side, along, w), seatTape);
             var distance = ((seat.Y - joint.Y) * cos) + ((seat.Z - joint.Z) * sin);
             if (Math.Abs(distance) < Tolerance)
             {

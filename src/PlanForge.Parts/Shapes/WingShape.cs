@@ -13,6 +13,12 @@ namespace PlanForge.Parts.Shapes;
 /// </remarks>
 public sealed class WingShape
 {
+    /// <summary>
+    /// Where the surfaces begin in w: so near the nose that nothing is lost (1e-16 of a chord), yet a sharp nose, which has
+    /// no tangent at 0 itself, already has one.
+    /// </summary>
+    internal const double Nose = 1e-8;
+
     private readonly (double Sin, double Cos) _pitch;
     private readonly SidePoint _leadingEdge;
 
@@ -66,12 +72,20 @@ public sealed class WingShape
     /// <summary>The surface of one panel, u along the panel in mm, v the section parameter w.</summary>
     internal Dual3 At(int panel, WingSide side, double along, double w) => InPlace(Panels[panel].At(side, along, w));
 
-    /// <summary>The unit normal that points out of the wing.</summary>
-    internal static Vector3 OutwardNormal(WingSide side, Dual3 surface)
+    /// <summary>That surface moved out by the seat tape.</summary>
+    internal WingSeat SeatAt(int panel, WingSide side, double along, double w, double seatTape) =>
+        WingSeat.On(side, At(panel, side, along, w), seatTape);
+
+    /// <summary>Index of the panel whose leading edge passes a distance from the centre line; the last one beyond the tip.</summary>
+    internal int PanelAt(double across)
     {
-        // u runs to starboard and v aft: u × v = y × x points down.
-        var down = surface.Normal;
-        return side == WingSide.Lower ? down : -down;
+        var panel = 0;
+        while (panel < Panels.Length - 1 && across > Panels[panel].End.Y)
+        {
+            panel++;
+        }
+
+        return panel;
     }
 
     /// <summary>Where a panel's surface at w, moved out by the seat tape, begins and ends between its mitre planes, mm along the panel.</summary>

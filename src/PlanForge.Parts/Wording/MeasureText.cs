@@ -7,7 +7,8 @@ namespace PlanForge.Parts.Wording;
 /// <param name="unit">The description's unit.</param>
 public sealed class MeasureText(DisplayUnit unit)
 {
-    private const double MillimetresPerInch = 25.4;
+    /// <summary>Millimetres in an inch, exactly.</summary>
+    public const double MillimetresPerInch = 25.4;
 
     // Drills, rulers and callipers in inches go down to 64ths.
     private const int Denominator = 64;

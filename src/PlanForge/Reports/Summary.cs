@@ -9,7 +9,7 @@ namespace PlanForge.Reports;
 /// <summary>Writes every figure of a design for a person: the airframe first, then part by part, in the units of the description.</summary>
 internal sealed class Summary
 {
-    private const double MillimetresPerInch = 25.4;
+    private const double MillimetresPerInch = MeasureText.MillimetresPerInch;
     private const double MillimetresPerCentimetre = 10;
     private const int NumberDecimals = 3;
     private const int AreaDecimals = 1;

@@ -1,0 +1,130 @@
+using System.Collections.Immutable;
+using PlanForge.Geometry;
+using PlanForge.Geometry.Fitting;
+using PlanForge.Parts.Shapes;
+
+namespace PlanForge.Parts.Saddles;
+
+/// <summary>The fitted lines of a saddle template, laid out as seen from outside the port side.</summary>
+/// <param name="Outline">The template's edge, the sanding allowance included.</param>
+/// <param name="Finished">The finished saddle line inside an allowance; null when the outline is that line itself.</param>
+/// <param name="Inner">The line on the inner face; null where the side has no thickness.</param>
+internal sealed record SaddleContours(Path2 Outline, Path2? Finished, Path2? Inner)
+{
+    /// <summary>Paper ahead of the leading edge, where the side goes on: it holds the saddle's round front, mm.</summary>
+    public const double Ahead = 12;
+
+    /// <summary>Fits the lines.</summary>
+    /// <exception cref="CurveException">The saddle line folds.</exception>
+    public static SaddleContours Of(RiggedAirframe airframe, SaddleDevelopment flat)
+    {
+        var count = flat.Line.Points.Length;
+        var outer = ImmutableArray.CreateBuilder<CurveSample>(count);
+        var inner = ImmutableArray.CreateBuilder<Point2>(count);
+        for (var i = 0; i < count; i++)
+        {
+            var frame = flat.OuterAt(i);
+            outer.Add(new(frame.Place, frame.Along));
+            inner.Add(flat.InnerAt(i));
+        }
+
+        var samples = outer.MoveToImmutable();
+        var finished = ArcFitter.Fit(samples, Drawn.Tolerance);
+        var sanding = airframe.Description.Saddle.Sanding;
+        var into = airframe.WingSide == WingSide.Lower ? 1 : -1;
+        var top = sanding > 0
+            ? ArcFitter.Fit(SampledCurve.Through(MovedInto(samples, into * sanding)), Drawn.Tolerance)
+            : finished;
+        return new(
+            Outlined(airframe, flat, finished, top),
+            sanding > 0 ? finished : null,
+            airframe.Body.Skin.Side > 0 ? ArcFitter.Fit(SampledCurve.Through(inner.MoveToImmutable()), Drawn.Tolerance) : null);
+    }
+
+    /// <summary>Draws the lines in place: as they are for port, mirrored for starboard.</summary>
+    public void AddTo(PartSketch sketch, Placement2 placement)
+    {
+        if (Finished is { } finished)
+        {
+            sketch.Line(LineUse.Trim, finished.Placed(placement));
+        }
+
+        var outline = Outline.Placed(placement);
+        sketch.Line(LineUse.Cut, outline.SignedArea < 0 ? outline.Reversed() : outline);
+        if (Inner is { } inner)
+        {
+            sketch.Line(LineUse.Hidden, inner.Placed(placement));
+        }
+    }
+
+    // Along the straight edge to the rear, from the rear end of the line back to its front, then straight ahead into the side.
+    private static Path2 Outlined(RiggedAirframe airframe, SaddleDevelopment flat, Path2 finished, Path2 top)
+    {
+        var ahead = Math.Max(flat.Line.From - Ahead, airframe.Body.From);
+        var corner = flat.At(ahead, flat.EdgeHeight);
+        var edge = ArcFitter.Fit(SampledCurve.Through(Spread([corner, .. flat.Edge])), Drawn.Tolerance);
+        var back = top.Reversed();
+        var vertices = ImmutableArray.CreateBuilder<PathVertex>();
+        vertices.AddRange(edge.Vertices[..^1]);
+        vertices.Add(new(edge.End));
+        var hasAllowance = !ReferenceEquals(finished, top);
+        if (hasAllowance)
+        {
+            vertices.Add(new(finished.End));
+        }
+
+        vertices.AddRange(back.Vertices[..^1]);
+        vertices.Add(new(back.End));
+        if (hasAllowance)
+        {
+            vertices.Add(new(finished.Start));
+        }
+
+        vertices.Add(new(flat.At(ahead, flat.Line.Points[0].Outer.Z)));
+        return Path2.Closed(vertices);
+    }
+
+    // The edge below the round nose repeats nearly the same place many times: keep points a little apart.
+    private static ImmutableArray<Point2> Spread(ImmutableArray<Point2> points)
+    {
+        const double Apart = 0.2;
+        var kept = ImmutableArray.CreateBuilder<Point2>();
+        foreach (var point in points)
+        {
+            if (kept.Count == 0 || kept[^1].DistanceTo(point) >= Apart)
+            {
+                kept.Add(point);
+            }
+        }
+
+        if (kept.Count > 1 && kept[^1] != points[^1])
+        {
+            kept[^1] = points[^1];
+        }
+
+        return kept.ToImmutable();
+    }
+
+    // The line moved square to itself; where it is rounder than the move, the points that would fold back are left out.
+    private static ImmutableArray<Point2> MovedInto(ImmutableArray<CurveSample> line, double by)
+    {
+        const double Slack = 1e-6;
+        var moved = ImmutableArray.CreateBuilder<Point2>(line.Length);
+        foreach (var sample in line)
+        {
+            var place = sample.Point + (sample.Direction.Left * by);
+            var isClear = true;
+            for (var i = 0; i < line.Length && isClear; i++)
+            {
+                isClear = place.DistanceTo(line[i].Point) > Math.Abs(by) - Slack;
+            }
+
+            if (isClear)
+            {
+                moved.Add(place);
+            }
+        }
+
+        return moved.ToImmutable();
+    }
+}
