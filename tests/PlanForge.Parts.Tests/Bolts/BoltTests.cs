@@ -60,6 +60,21 @@ public class BoltTests
     }
 
     [Fact]
+    public void Holes_of_plate_and_wing_template_stand_where_the_description_puts_them()
+    {
+        var description = Description.PlateOnBox(0, 0) with { Bolts = new("M6", 50, 24, new("ply", 4, 40, 0, Nowhere), Nowhere) };
+
+        // The plate's origin is midway between the bolts; M6: tapping drill 5.0 (ISO 2306), clearance 6.6 (ISO 273 medium).
+        var plate = Description.Single(description, "bolt-plate").Lines(LineUse.Cut).Skip(1).Select(path => path.AsCircle()!.Value).ToArray();
+        Assert.Equal([(0.0, -25.0, 2.5), (0.0, 25.0, 2.5)], plate.Select(hole => (hole.Centre.X, hole.Centre.Y, Math.Round(hole.Radius, 12))));
+
+        // The wing template's origin is the trailing edge on the centre line.
+        var wing = Description.Single(description, "bolts-wing").Lines(LineUse.Cut).Skip(1).Select(path => path.AsCircle()!.Value).ToArray();
+        Assert.Equal([(-24.0, -25.0, 3.3), (-24.0, 25.0, 3.3)], wing.Select(hole => (hole.Centre.X, hole.Centre.Y, Math.Round(hole.Radius, 12))));
+        Assert.Equal(276, Description.Single(description, "bolt-plate").Value("bolts.station"), 9);
+    }
+
+    [Fact]
     public void A_plate_outside_the_body_is_an_error()
     {
         var description = Description.PlateOnBox(0, 2) with { Bolts = new("M6", 50, 24, new("ply", 4, 40, 200, Nowhere), Nowhere) };
