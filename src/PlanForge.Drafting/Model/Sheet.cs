@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PlanForge.Geometry;
 
 namespace PlanForge.Drafting.Model;
 
@@ -10,7 +11,25 @@ namespace PlanForge.Drafting.Model;
 /// <param name="Drawing">What is drawn; the origin is the paper's lower left corner.</param>
 /// <param name="Parts">Ids of the parts it shows, in placing order.</param>
 public sealed record Sheet(
-    int Number, string Title, double Width, double Height, Drawing Drawing, ImmutableArray<string> Parts);
+    int Number, string Title, double Width, double Height, Drawing Drawing, ImmutableArray<string> Parts)
+{
+    /// <summary>Where each part or view is, in reading order.</summary>
+    public ImmutableArray<Bookmark> Bookmarks { get; init; } = [];
+
+    /// <summary>The views that are not at true size; all else is.</summary>
+    public ImmutableArray<ScaledView> ScaledViews { get; init; } = [];
+}
+
+/// <summary>A place on a sheet worth finding.</summary>
+/// <param name="Title">What is there.</param>
+/// <param name="Place">The smallest upright rectangle around it.</param>
+public sealed record Bookmark(string Title, Bounds2 Place);
+
+/// <summary>A view that is drawn to a scale.</summary>
+/// <param name="Name">What it shows.</param>
+/// <param name="Place">The upright rectangle that holds it.</param>
+/// <param name="Scale">Drawn length over true length: 0.2 for 1:5.</param>
+public sealed record ScaledView(string Name, Bounds2 Place, double Scale);
 
 /// <summary>All sheets of a design, in order.</summary>
 /// <param name="Title">The design's name and revision.</param>
