@@ -19,6 +19,8 @@ internal sealed class FootNotes
         "Sanding dust and adhesives (CA, epoxy) harm lungs, eyes and skin: mask, goggles, fresh air. "
         + "The makers' sheets and local rules come first.";
 
+    private const string Views = "Formers are drawn as seen from aft.";
+
     private const double Height = LetteringSizes.Least;
     private const double Gap = 2;
     private const double SampleLength = 14;
@@ -51,6 +53,7 @@ internal sealed class FootNotes
     {
         var sketch = new Sketch();
         var y = DrawLegend(sketch, width, used);
+        y = used.HasCutParts ? DrawText(sketch, Views, width, y) : y;
         foreach (var note in _notes)
         {
             y = DrawText(sketch, note, width, y);

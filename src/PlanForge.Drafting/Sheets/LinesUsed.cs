@@ -5,7 +5,7 @@ namespace PlanForge.Drafting.Sheets;
 /// <summary>What some parts have in them that a sheet must explain or warn of.</summary>
 /// <param name="Uses">One bit for each meaning of a line.</param>
 /// <param name="HasCutParts">True when one is cut by machine.</param>
-/// <param name="HasBenchWork">True when one is sanded or glued: everything cut, everything with an edge to be worked to.</param>
+/// <param name="HasBenchWork">True when one is cut, sanded or glued: everything that has an edge.</param>
 internal readonly record struct LinesUsed(int Uses, bool HasCutParts, bool HasBenchWork)
 {
     public static LinesUsed Of(IEnumerable<Part> parts)
@@ -21,7 +21,7 @@ internal readonly record struct LinesUsed(int Uses, bool HasCutParts, bool HasBe
             used = used with { HasCutParts = used.HasCutParts || part.Making == Making.Cut };
         }
 
-        return used with { HasBenchWork = used.HasCutParts || used.Has(LineUse.Trim) };
+        return used with { HasBenchWork = used.Has(LineUse.Cut) };
     }
 
     public bool Has(LineUse use) => (Uses & Bit(use)) != 0;

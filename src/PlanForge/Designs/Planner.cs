@@ -1,4 +1,3 @@
-using PlanForge.Airframe;
 using PlanForge.Airframe.Diagnostics;
 using PlanForge.Airframe.Reading;
 using PlanForge.Drafting.Sheets;
@@ -41,8 +40,13 @@ internal static class Planner
         }
 
         stop.ThrowIfCancellationRequested();
-        var plan = PlanSheets.Draw(OptionsFor(airframe), parts.Parts);
-        findings = findings.AddRange(plan.Warnings.Select(warning => Diagnostic.Warning(SourcePosition.WholeFile(path), warning)));
+        var plan = PlanSheets.Draw(PlanOptions.Of(airframe, $"PlanForge {ToolVersion.Text}"), parts.Parts);
+        findings = findings.AddRange(plan.Findings);
+        if (plan.Findings.Any(finding => finding.Severity == Severity.Error))
+        {
+            return new(null, findings, texts);
+        }
+
         var airframeFigures = parts.Figures[..^parts.Parts.Sum(part => part.Figures.Length)];
         return new(new(Path.GetFileName(path), airframe, parts.Parts, airframeFigures, plan.Sheets, findings), findings, texts);
     }
@@ -57,14 +61,4 @@ internal static class Planner
         // Old section files have titles in whatever encoding their author used; the coordinates are ASCII in all of them.
         return texts[path] = TextFile.Read(path, out _);
     }
-
-    private static PlanOptions OptionsFor(AirframeDescription airframe) => new(
-        airframe.Name,
-        airframe.Revision,
-        airframe.Owner,
-        $"PlanForge {ToolVersion.Text}",
-        airframe.Sheets.Paper,
-        airframe.Sheets.IsPortrait,
-        airframe.DisplayUnit,
-        airframe.Notes);
 }
