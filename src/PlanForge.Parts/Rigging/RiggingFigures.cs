@@ -4,6 +4,13 @@ using PlanForge.Parts.Bench;
 namespace PlanForge.Parts.Rigging;
 
 /// <summary>The figures of the airframe as a whole: angles, spans, areas, pins.</summary>
+/// <remarks>
+/// Mean chords and their places: see <see cref="WingPlan"/>. Aspect ratio: span² over area. Tail moment distance: along the datum
+/// line from the quarter chord of the wing's mean chord to that of the tailplane's. Tailplane volume ratio: tailplane area times
+/// that distance over wing area times the wing's mean chord (Etkin and Reid, Dynamics of Flight; shared/check-values.md section 8).
+/// Decalage: wing incidence less tailplane incidence, both of the root chord lines. Length: from the foremost to the rearmost
+/// point of body, wing and tailplane along the datum line.
+/// </remarks>
 public static class RiggingFigures
 {
     /// <summary>All figures, in the order a builder asks for them.</summary>
@@ -12,6 +19,7 @@ public static class RiggingFigures
         var figures = ImmutableArray.CreateBuilder<Figure>();
         AddWing(airframe, figures);
         AddTailplane(airframe, figures);
+        figures.Add(new("length", "Length over all", Arrangement.OverallLength.Of(airframe).Length, FigureQuantity.Length));
         if (airframe.Description.ThrustLine is { } thrust)
         {
             figures.Add(new("thrust.down", "Down-thrust", thrust.Down, FigureQuantity.Angle));
@@ -33,7 +41,14 @@ public static class RiggingFigures
         figures.Add(new("wing.span", "Wing span", plan.Span, FigureQuantity.Length));
         figures.Add(new("wing.area", "Wing area, projected", plan.Area, FigureQuantity.Area));
         figures.Add(new("wing.mean_chord", "Wing mean aerodynamic chord", plan.MeanChord, FigureQuantity.Length));
+        var (leading, quarter) = (wing.InPlace(plan.MeanLeadingEdge), plan.QuarterChord(wing));
+        figures.Add(new("wing.mean_chord.across", "Wing mean chord, distance from the centre line", leading.Y, FigureQuantity.Length));
+        figures.Add(new("wing.mean_chord.station", "Wing mean chord, station of its leading edge", leading.X, FigureQuantity.Length));
+        figures.Add(new("wing.mean_chord.quarter", "Wing mean chord, station of its quarter chord", quarter.X, FigureQuantity.Length));
+        figures.Add(new("wing.aspect_ratio", "Wing aspect ratio", plan.AspectRatio, FigureQuantity.Number));
         figures.Add(new("wing.root_chord", "Wing root chord", wing.RootChord, FigureQuantity.Length));
+        figures.Add(new("wing.tip_chord", "Wing tip chord", wing.Panels[^1].OuterChord, FigureQuantity.Length));
+        figures.Add(new("wing.sweep", "Wing tip, leading edge aft of the root's", wing.Panels[^1].End.X, FigureQuantity.Length));
         figures.Add(new("wing.incidence", "Wing incidence, root chord line", wing.Incidence, FigureQuantity.Angle));
         if (airframe.Description.Wing.Root.Section.Underside is { } underside)
         {
@@ -54,14 +69,19 @@ public static class RiggingFigures
 
     private static void AddTailplane(RiggedAirframe airframe, ImmutableArray<Figure>.Builder figures)
     {
-        if (airframe.Description.Tailplane is not { } tail)
+        if (airframe.Description.Tailplane is not { } tail || TailplaneShape.Of(tail) is not { } shape)
         {
             return;
         }
 
-        var plan = WingPlan.Of(tail.Span, tail.Root.Chord, tail.Tip.Chord);
+        WingPlan plan = WingPlan.Of(shape), wing = WingPlan.Of(airframe.Wing);
+        var arm = plan.QuarterChord(shape).X - wing.QuarterChord(airframe.Wing).X;
         figures.Add(new("tailplane.span", "Tailplane span", plan.Span, FigureQuantity.Length));
         figures.Add(new("tailplane.area", "Tailplane area", plan.Area, FigureQuantity.Area));
+        figures.Add(new("tailplane.mean_chord", "Tailplane mean aerodynamic chord", plan.MeanChord, FigureQuantity.Length));
+        figures.Add(new("tailplane.aspect_ratio", "Tailplane aspect ratio", plan.AspectRatio, FigureQuantity.Number));
+        figures.Add(new("tailplane.moment_distance", "Tail moment distance, quarter chord to quarter chord", arm, FigureQuantity.Length));
+        figures.Add(new("tailplane.volume_ratio", "Tailplane volume ratio", plan.Area * arm / (wing.Area * wing.MeanChord), FigureQuantity.Number));
         if (ChordIncidence.Of(tail.Incidence, tail.Root.Section) is { } incidence)
         {
             figures.Add(new("tailplane.incidence", "Tailplane incidence, root chord line", incidence, FigureQuantity.Angle));
