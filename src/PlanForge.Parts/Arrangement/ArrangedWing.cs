@@ -9,6 +9,7 @@ namespace PlanForge.Parts.Arrangement;
 /// <param name="Joints">
 /// Leading and trailing edge of the chord line at the centre line, at every joint of panels and at the tip, outboard in order.
 /// </param>
+/// <param name="Across">Distance of each of them from the centre line, mm: of the untwisted edge, so that the last is half the span.</param>
 /// <param name="Dihedrals">Dihedral of each panel, radians: one less than joints.</param>
 /// <param name="Incidence">Angle of the root chord line to the datum line, radians.</param>
 /// <param name="MeanChord">Mean aerodynamic chord.</param>
@@ -16,6 +17,7 @@ namespace PlanForge.Parts.Arrangement;
 /// <param name="MeanQuarter">Its quarter chord point.</param>
 public sealed record ArrangedWing(
     ImmutableArray<(Point3 Leading, Point3 Trailing)> Joints,
+    ImmutableArray<double> Across,
     ImmutableArray<double> Dihedrals,
     double Incidence,
     double MeanChord,
@@ -27,6 +29,12 @@ public sealed record ArrangedWing(
 
     /// <summary>Leading and trailing edge at the tip.</summary>
     public (Point3 Leading, Point3 Trailing) Tip => Joints[^1];
+
+    /// <summary>Root chord, mm.</summary>
+    public double RootChord => Root.Leading.DistanceTo(Root.Trailing);
+
+    /// <summary>Tip chord, mm.</summary>
+    public double TipChord => Tip.Leading.DistanceTo(Tip.Trailing);
 
     /// <summary>Station of the foremost point of the edges.</summary>
     public double Foremost => Joints.Min(joint => joint.Leading.X);
@@ -46,6 +54,7 @@ public sealed record ArrangedWing(
         var plan = WingPlan.Of(wing);
         return new(
             joints.MoveToImmutable(),
+            [0, .. wing.Panels.Select(panel => panel.End.Y)],
             [.. wing.Panels.Select(panel => panel.Dihedral)],
             wing.Incidence,
             plan.MeanChord,
