@@ -11,8 +11,8 @@ namespace PlanForge.Drafting.Arrangement;
 /// <param name="isUpright">True for upright dimensions.</param>
 internal sealed class DimensionRows(ViewSketch view, double first, double step, bool isUpright)
 {
-    // Chained dimensions meet end to end: so much may two share.
-    private const double Meeting = 0.5;
+    // Chained dimensions meet end to end, and a chord's extension lines lean a little: so much may two share.
+    private const double Meeting = 1.5;
 
     private readonly List<List<(double From, double To)>> _rows = [];
     private int _firstOpen;

@@ -13,12 +13,35 @@ internal static class SideViewDrawing
     // Clear space between the view and the first row of labels or dimensions, mm.
     private const double Clear = 6;
 
-    /// <summary>Draws the view; a terse one leaves out the angles, which the table of key figures gives too.</summary>
+    /// <summary>Draws the view with the order of dimensions that sets the fewest lines through texts.</summary>
+    /// <param name="views">The views.</param>
+    /// <param name="scale">Drawn length over true length.</param>
+    /// <param name="unit">The unit lengths are shown in.</param>
+    /// <param name="isTerse">True to leave out the angles, which the table of key figures gives too.</param>
     public static Sketch Draw(ArrangementViews views, double scale, DisplayUnit unit, bool isTerse)
+    {
+        Sketch? best = null;
+        var fewest = int.MaxValue;
+        foreach (var lengths in (ReadOnlySpan<LengthOrder>)[LengthOrder.ChordsFirst, LengthOrder.ChordsFirstBare, LengthOrder.MomentFirst, LengthOrder.MomentFirstBare, LengthOrder.NoChords])
+        {
+            var sketch = Draw(views, scale, unit, isTerse, lengths);
+            var clashes = TextClashes.Count(sketch.Items);
+            if (clashes == 0)
+            {
+                return sketch;
+            }
+
+            (best, fewest) = clashes < fewest ? (sketch, clashes) : (best, fewest);
+        }
+
+        return best!;
+    }
+
+    private static Sketch Draw(ArrangementViews views, double scale, DisplayUnit unit, bool isTerse, LengthOrder lengths)
     {
         var view = new ViewSketch(views.Side, scale, unit);
         AddLabels(views, view, isTerse);
-        AddLengths(views, view);
+        AddLengths(views, view, lengths);
         if (!isTerse)
         {
             // The datum line is drawn a little past the body: the leader takes its rear end.
@@ -87,34 +110,70 @@ internal static class SideViewDrawing
         return $"thrust {down}, {Measure.Angle(Math.Abs(thrust.Right))} {(thrust.Right < 0 ? "left" : "right")}";
     }
 
-    // Nearest the tail moment distance, whose ends lie within the chords; then the chords; outside of all the length.
-    private static void AddLengths(ArrangementViews views, ViewSketch view)
+    private static void AddLengths(ArrangementViews views, ViewSketch view, LengthOrder order)
     {
-        var (wing, tail) = (views.Wing, views.Tailplane);
         var rows = new DimensionRows(view, view.LineBounds.MinY - Clear, -view.RowPitch, isUpright: false);
-        if (tail is not null)
+        var isNamed = order is LengthOrder.ChordsFirst or LengthOrder.MomentFirst;
+        if (order is LengthOrder.ChordsFirst or LengthOrder.ChordsFirstBare)
         {
-            Point2 from = Place(wing.MeanQuarter), to = Place(tail.MeanQuarter);
-            rows.Add(at => view.Level(from, to, at, tail.MeanQuarter.X - wing.MeanQuarter.X, "tail moment distance"));
+            AddChords(views, view, rows, isNamed);
+            AddMoment(views, view, rows, isNamed);
+        }
+        else
+        {
+            AddMoment(views, view, rows, isNamed);
+            if (order != LengthOrder.NoChords)
+            {
+                AddChords(views, view, rows, isNamed);
+            }
+        }
+
+        Point2 front = view.At(views.Overall.From, views.Body.NoseLower), rear = view.At(views.Overall.To, 0);
+        rows.Add(at => view.Level(front, rear, at, views.Overall.Length, "length over all"));
+    }
+
+    private static void AddMoment(ArrangementViews views, ViewSketch view, DimensionRows rows, bool isNamed)
+    {
+        if (views.Tailplane is { } tail)
+        {
+            Point3 from = views.Wing.MeanQuarter, to = tail.MeanQuarter;
+            rows.Add(at => view.Level(
+                view.At(from.X, from.Z), view.At(to.X, to.Z), at, to.X - from.X, isNamed ? "tail moment distance" : ""));
             rows.Close();
         }
+    }
 
-        Point2 leading = Place(wing.Root.Leading), nose = view.At(views.Body.From, views.Body.NoseLower);
-        if (leading.X - nose.X > 1)
+    private static void AddChords(ArrangementViews views, ViewSketch view, DimensionRows rows, bool isNamed)
+    {
+        var leading = views.Wing.Root.Leading;
+        Point2 nose = view.At(views.Body.From, views.Body.NoseLower), front = view.At(leading.X, leading.Z);
+        if (front.X - nose.X > 1)
         {
-            rows.Add(at => view.Level(nose, leading, at, wing.Root.Leading.X - views.Body.From));
+            rows.Add(at => view.Level(nose, front, at, leading.X - views.Body.From));
         }
 
-        rows.Add(at => view.Along(leading, Place(wing.Root.Trailing), at, wing.RootChord, "root chord"));
-        if (tail is not null)
+        Add(views.Wing, "root chord");
+        if (views.Tailplane is { } tail)
         {
-            rows.Add(at => view.Along(Place(tail.Root.Leading), Place(tail.Root.Trailing), at, tail.RootChord, "chord"));
+            Add(tail, "chord");
         }
 
         rows.Close();
-        Point2 front = view.At(views.Overall.From, views.Body.NoseLower), rear = view.At(views.Overall.To, 0);
-        rows.Add(at => view.Level(front, rear, at, views.Overall.Length, "length over all"));
 
-        Point2 Place(Point3 place) => view.At(place.X, place.Z);
+        void Add(ArrangedWing wing, string name)
+        {
+            var (from, to) = wing.Root;
+            rows.Add(at => view.Along(view.At(from.X, from.Z), view.At(to.X, to.Z), at, wing.RootChord, isNamed ? name : ""));
+        }
+    }
+
+    // The extension lines of an outer row pass the inner ones: which order keeps them off the texts depends on the airframe.
+    private enum LengthOrder
+    {
+        ChordsFirst,
+        ChordsFirstBare,
+        MomentFirst,
+        MomentFirstBare,
+        NoChords,
     }
 }

@@ -45,12 +45,17 @@ internal sealed class ViewPlacing
             foreach (var corner in Corners(table.Bounds))
             {
                 var tablePlace = At(table, corner);
+                if (IsOnView(tablePlace))
+                {
+                    continue;
+                }
+
                 foreach (var (noteCorner, width) in NoteCorners(tablePlace))
                 {
                     var text = notes.Draw(width);
                     var notePlace = At(text, noteCorner);
                     var all = Views.Joined(tablePlace).Joined(notePlace);
-                    if (all.Width <= space.Width && all.Height <= space.Height && !notePlace.Touches(tablePlace))
+                    if (all.Width <= space.Width && all.Height <= space.Height && !notePlace.Touches(tablePlace) && !IsOnView(notePlace))
                     {
                         return Placed(space.Centre - all.Centre, (table, corner), (text, noteCorner));
                     }
@@ -60,6 +65,8 @@ internal sealed class ViewPlacing
 
         return null;
     }
+
+    private bool IsOnView(Bounds2 place) => place.Touches(_side) || place.Touches(_plan) || place.Touches(_front);
 
     // Upper left corners the table may have: across from the plan under (over) the front view, beside all, below all.
     private IEnumerable<Point2> Corners(Bounds2 table)

@@ -78,6 +78,7 @@ public static class RiggingFigures
         var arm = plan.QuarterChord(shape).X - wing.QuarterChord(airframe.Wing).X;
         figures.Add(new("tailplane.span", "Tailplane span", plan.Span, FigureQuantity.Length));
         figures.Add(new("tailplane.area", "Tailplane area", plan.Area, FigureQuantity.Area));
+        figures.Add(new("tailplane.root_chord", "Tailplane root chord", tail.Root.Chord, FigureQuantity.Length));
         figures.Add(new("tailplane.mean_chord", "Tailplane mean aerodynamic chord", plan.MeanChord, FigureQuantity.Length));
         figures.Add(new("tailplane.aspect_ratio", "Tailplane aspect ratio", plan.AspectRatio, FigureQuantity.Number));
         figures.Add(new("tailplane.moment_distance", "Tail moment distance", arm, FigureQuantity.Length));
