@@ -27,7 +27,7 @@ internal static class Application
         if (arguments.Command == Syntax.Draw)
         {
             var folder = arguments.ValueOf(Syntax.To) ?? Syntax.DefaultFolder;
-            return new DrawCommand(terminal, isQuiet, folder, disk).Run(arguments.Operands);
+            return new DrawCommand(terminal, isQuiet, folder, PrintChoice.None, disk).Run(arguments.Operands);
         }
 
         if (arguments.Command == Syntax.Check)
