@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using PlanForge.Drafting.Measures;
 using PlanForge.Drafting.Sheets;
+using PlanForge.Parts;
 
 namespace PlanForge.Drafting.Printing;
 
@@ -36,9 +38,19 @@ public sealed record ShrinkCause(double Factor, string Words)
             }
         }
 
-        // A page that is enlarged without the wish to shows by itself; what loses a quarter does too.
-        return [.. causes.Where(cause => cause.Factor is > 0.6 and < 1.5).OrderByDescending(cause => cause.Factor)];
+        // A page blown up to a larger paper shows by itself.
+        return [.. causes.Where(cause => cause.Factor is > 0.5 and < 1.1).OrderByDescending(cause => cause.Factor)];
     }
+
+    /// <summary>What a bar of 100 mm measures after each of them, as a table.</summary>
+    internal static PartTable TableFor(Paper paper) => new(
+        "",
+        ["A 100 mm bar measures", "Likely cause"],
+        [
+            ["99 to 101 mm", "scan or feed of the printer, or moist paper: see planforge help calibrate"],
+            .. For(paper).Select(cause => (ImmutableArray<string>)
+                [string.Create(CultureInfo.InvariantCulture, $"{cause.Factor * CheckBars.MetricLength:F1} mm"), cause.Words + ": print again at 100 %"]),
+        ]);
 
     /// <summary>The cause nearest to a measured factor, or null when none is near.</summary>
     public static ShrinkCause? Nearest(Paper paper, double factor)

@@ -31,6 +31,9 @@ internal sealed class BlockFlow
     /// <summary>Width of the space, mm.</summary>
     public double Width => _space.Width;
 
+    /// <summary>Height left on the page, mm.</summary>
+    public double Room => _top - _space.MinY;
+
     /// <summary>Sets a block at the left, under the one before.</summary>
     /// <param name="block">The block, anywhere.</param>
     /// <param name="gap">Distance to the next block, mm.</param>

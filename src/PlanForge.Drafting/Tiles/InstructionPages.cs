@@ -15,6 +15,7 @@ internal static class InstructionPages
 {
     private const double Body = LetteringSizes.Least;
     private const double BlockGap = 5;
+    private const int MostMapsAcross = 4;
     private const int RowsOfTable = 18;
 
     /// <summary>Draws the pages.</summary>
@@ -24,7 +25,7 @@ internal static class InstructionPages
         AddTitle(flow, set, options);
         AddSteps(flow, options, sheets);
         AddInchBar(flow);
-        AddTable(flow, new("", ["A 100 mm bar measures", "Likely cause: print again at 100 %"], [.. CausesOf(options.Paper)]));
+        AddTable(flow, ShrinkCause.TableFor(options.Paper));
         foreach (var rows in RowsOf(set, sheets).Chunk(RowsOfTable))
         {
             AddTable(flow, new("", ["Sheet", "Shows", "Pages", "Size in mm", "From cross to opposite cross"], [.. rows]));
@@ -63,23 +64,9 @@ internal static class InstructionPages
             + "Measure again before wood is cut if the pages were printed another day.");
         for (var i = 0; i < steps.Count; i++)
         {
-            flow.Add(Paragraph($"{Measure.Number(i + 1, 0)}.", steps[i], flow.Width), i == steps.Count - 1 ? BlockGap : 1.5);
+            var step = NumberedStep.Draw(i + 1, steps[i], flow.Width, out var below);
+            flow.Add(step, below + (i == steps.Count - 1 ? BlockGap : NumberedStep.Gap));
         }
-    }
-
-    private static Sketch Paragraph(string number, string text, double width)
-    {
-        const double Indent = 6;
-        var sketch = new Sketch();
-        sketch.Text(Layer.Notes, number, new(0, 0), Body);
-        var y = 0.0;
-        foreach (var line in TextWrap.Lines(text, width - Indent, Body))
-        {
-            sketch.Text(Layer.Notes, line, new(Indent, y), Body);
-            y -= LetteringSizes.PitchOf(line, Body);
-        }
-
-        return sketch;
     }
 
     private static void AddInchBar(BlockFlow flow)
@@ -96,15 +83,6 @@ internal static class InstructionPages
         if (!table.Rows.IsEmpty)
         {
             flow.Add(TableDrawing.Draw(table, Body), BlockGap);
-        }
-    }
-
-    private static IEnumerable<ImmutableArray<string>> CausesOf(Paper paper)
-    {
-        yield return ["99 to 101 mm", "scan or feed of the printer, or moist paper: see `planforge help calibrate`"];
-        foreach (var cause in ShrinkCause.For(paper))
-        {
-            yield return [Measure.Number(cause.Factor * CheckBars.MetricLength, 1) + " mm", cause.Words];
         }
     }
 
@@ -132,26 +110,43 @@ internal static class InstructionPages
         return $"{Measure.Number(millimetres, 1)} mm = {Measure.InchFraction(sixtyfourths)} in";
     }
 
+    /// <summary>Draws a map of each sheet: as large as they all have room for on this page, else two in a row on the pages after it.</summary>
     private static void AddMaps(BlockFlow flow, ImmutableArray<TiledSheet> sheets)
     {
+        var rows = Enumerable.Range(1, MostMapsAcross)
+            .Select(across => MapRows(flow.Width, sheets, across))
+            .FirstOrDefault(rows => rows.Sum(row => row.Sketch.Bounds.Height + BlockGap) <= flow.Room + BlockGap)
+            ?? MapRows(flow.Width, sheets, 2);
+        foreach (var (sketch, views) in rows)
+        {
+            flow.Add(sketch, BlockGap, views);
+        }
+    }
+
+    private static List<(Sketch Sketch, ImmutableArray<ScaledView> Views)> MapRows(
+        double fullWidth, ImmutableArray<TiledSheet> sheets, int across)
+    {
         const double Caption = 6;
-        var across = sheets.Length == 1 || flow.Width < 120 ? 1 : 2;
-        var width = (flow.Width - ((across - 1) * BlockGap)) / across;
+        var width = (fullWidth - ((across - 1) * BlockGap)) / across;
+        var rows = new List<(Sketch, ImmutableArray<ScaledView>)>();
         foreach (var row in sheets.Chunk(across))
         {
             var sketch = new Sketch();
-            var views = ImmutableArray.CreateBuilder<ScaledView>();
+            var views = ImmutableArray.CreateBuilder<ScaledView>(row.Length);
             for (var i = 0; i < row.Length; i++)
             {
                 var left = i * (width + BlockGap);
                 var room = new Bounds2(left, 0, left + width, width * Math.Min(0.8, row.Max(sheet => sheet.Grid.Height / sheet.Grid.Width)));
-                views.Add(PageMap.DrawLarge(sketch, row[i], room, "Map of sheet " + TilePage.TitleOf(row[i].Sheet)));
+                var title = TilePage.TitleOf(row[i].Sheet);
+                views.Add(PageMap.DrawLarge(sketch, row[i], room, "Map of sheet " + title));
                 var (caption, height) = TextWrap.Fitted(
-                    "Sheet " + TilePage.TitleOf(row[i].Sheet) + (row[i].HasGaps ? " (crossed out: empty, no page)" : ""), width, [Body]);
+                    (row[i].HasGaps ? "Crossed out: empty. Sheet " : "Sheet ") + title, width, [Body]);
                 sketch.Text(Layer.Notes, caption, new(left, -Caption + 1), height);
             }
 
-            flow.Add(sketch, BlockGap, views.ToImmutable());
+            rows.Add((sketch, views.ToImmutable()));
         }
+
+        return rows;
     }
 }

@@ -11,7 +11,7 @@ internal static class PrintedEdges
     /// <summary>Room for a bar's length in words behind its end, mm.</summary>
     public const double BarLabel = 16;
 
-    private const double BarLift = 4.3;
+    private const double BarLift = 5;
     private const double BarIndent = 3.2;
 
     /// <summary>Draws both bars: 100 mm where they fit, else as many whole centimetres as do.</summary>

@@ -13,7 +13,8 @@ namespace PlanForge.Drafting.Tiles;
 internal static class TilePage
 {
     private const double NameHeight = 7;
-    private const double NameLift = 10.5;
+    private const double NameLift = 11;
+    private const double TitleLift = 15.4;
     private const double WidestMap = 34;
     private const double NarrowestMap = 12;
     private const double Space = 3;
@@ -84,7 +85,7 @@ internal static class TilePage
             $"Sheet {Measure.Number(sheet.Sheet.Number, 0)} of {Measure.Number(set.Sheets.Length, 0)}: {sheet.Sheet.Title}",
             map.MinX - Space - left,
             [3.5, LetteringSizes.Least]);
-        sketch.Text(Layer.Frame, what, new(left, strip.MinY + 15), height);
+        sketch.Text(Layer.Frame, what, new(left, strip.MinY + TitleLift), height);
         var (whose, least) = TextWrap.Fitted(
             $"{set.Title}, tile {name} of {Measure.Number(sheet.Count, 0)} on {sheet.Layout.Paper.Name}; print at 100 %",
             map.MinX - Space - left,

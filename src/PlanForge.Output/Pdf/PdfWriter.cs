@@ -33,6 +33,7 @@ public static class PdfWriter
         var pages = file.Reserve();
         var document = file.Reserve();
         var metadata = file.Reserve();
+        var trueSize = file.Reserve();
         var forms = new SheetForms(file, set);
         var drawings = set.Pages.Select(page => page.Drawing).Concat(forms.Sheets.Select(sheet => sheet.Drawing)).ToArray();
         var layers = new LayerGroups(file, drawings);
@@ -58,13 +59,14 @@ public static class PdfWriter
         file.End();
         Metadata.WriteInformation(file, document, set, info);
         Metadata.WritePacket(file, metadata, set, info);
+        PageMeasures.WriteTrueSize(file, trueSize, new(set.Pages[0], set.Correction));
         layers.Write(file);
         outline.Write();
         forms.Write(file, layers, fonts);
         for (var i = 0; i < numbers.Length; i++)
         {
             var page = set.Pages[i];
-            WritePage(file, (numbers[i], pages), page, new(page, set.Correction), layers, fonts, forms);
+            WritePage(file, (numbers[i], pages, trueSize), page, new(page, set.Correction), layers, fonts, forms);
         }
 
         fonts.Write(file);
@@ -92,7 +94,7 @@ public static class PdfWriter
     }
 
     private static void WritePage(
-        PdfFile file, (int Own, int Parent) numbers, Page page, PageFrame frame, LayerGroups layers, StrokeFonts fonts, SheetForms forms)
+        PdfFile file, (int Own, int Parent, int TrueSize) numbers, Page page, PageFrame frame, LayerGroups layers, StrokeFonts fonts, SheetForms forms)
     {
         var content = file.Reserve();
         file.WriteStream(content, PageContent.OfPage(page, frame, forms, fonts));
@@ -106,7 +108,7 @@ public static class PdfWriter
         fonts.AppendResources(text.Append(" "u8));
         forms.AppendResources(text, page);
         text.Append(" >>\n"u8);
-        PageMeasures.Append(text, page, frame);
+        PageMeasures.Append(text, page, frame, numbers.TrueSize);
         text.Append(" >>"u8);
         file.End();
     }
