@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PlanForge.Airframe.Diagnostics;
 using PlanForge.Airframe.Reading;
 using PlanForge.Drafting.Sheets;
@@ -17,7 +18,7 @@ internal static class Planner
     public static PlanningResult Plan(string path, CancellationToken stop)
     {
         var texts = new Dictionary<string, string>(StringComparer.Ordinal);
-        var text = TextFile.Read(path, out var fault);
+        var text = TextFile.Read(path, out var bytes, out var fault);
         texts[path] = text;
         if (fault is not null)
         {
@@ -25,7 +26,9 @@ internal static class Planner
         }
 
         var folder = path[..(path.LastIndexOfAny(['/', Path.DirectorySeparatorChar]) + 1)];
-        var read = AirframeReader.Read(path, text, name => ReadSection(folder + name, texts));
+        var sources = ImmutableArray.CreateBuilder<SourceFile>();
+        sources.Add(new(Path.GetFileName(path), bytes));
+        var read = AirframeReader.Read(path, text, name => ReadSection(folder, name, texts, sources));
         if (read.Airframe is not { } airframe)
         {
             return new(null, read.Diagnostics, texts);
@@ -48,17 +51,25 @@ internal static class Planner
         }
 
         var airframeFigures = parts.Figures[..^parts.Parts.Sum(part => part.Figures.Length)];
-        return new(new(Path.GetFileName(path), airframe, parts.Parts, airframeFigures, plan.Sheets, findings), findings, texts);
+        var design = new Design(Path.GetFileName(path), airframe, parts.Parts, airframeFigures, plan.Sheets, findings)
+        {
+            Sources = sources.DrainToImmutable(),
+        };
+        return new(design, findings, texts);
     }
 
-    private static string? ReadSection(string path, Dictionary<string, string> texts)
+    private static string? ReadSection(
+        string folder, string name, Dictionary<string, string> texts, ImmutableArray<SourceFile>.Builder sources)
     {
+        var path = folder + name;
         if (!File.Exists(path))
         {
             return null;
         }
 
         // Old section files have titles in whatever encoding their author used; the coordinates are ASCII in all of them.
-        return texts[path] = TextFile.Read(path, out _);
+        texts[path] = TextFile.Read(path, out var bytes, out _);
+        sources.Add(new(name, bytes));
+        return texts[path];
     }
 }
