@@ -15,7 +15,7 @@ internal sealed class FlatPart
     private const double LooseGrainLength = 25;
 
     // Lengths of the grain arrow on the part: the longest that finds room is taken. The last is just longer than its word.
-    private static ReadOnlySpan<double> GrainLengths => [60, 40, 25, 16];
+    private static ReadOnlySpan<double> GrainLengths => [60, 40, 25, 22];
 
     private readonly Part _part;
     private readonly LetteringSizes _sizes;

@@ -33,6 +33,9 @@ public sealed class MeasureText(DisplayUnit unit, bool showsBoth = false)
         _ => "mm",
     };
 
+    /// <summary>The unit lengths are written in.</summary>
+    public DisplayUnit Unit => unit;
+
     /// <summary>
     /// A length for marking out: tenths of a millimetre, or inches as <see cref="Inches"/> writes them; no unit name.
     /// </summary>
@@ -58,6 +61,35 @@ public sealed class MeasureText(DisplayUnit unit, bool showsBoth = false)
 
     /// <summary>A length for fitting with its unit name.</summary>
     public string FineWithUnit(double millimetres) => Bracketed($"{Fine(millimetres)} {UnitName}", _other?.FineWithUnit(millimetres));
+
+    /// <summary>
+    /// A size as a dimension on the drawing shows it: hundredths of a millimetre without a sign, or inches with ″; both where both
+    /// are wanted.
+    /// </summary>
+    public string Size(double millimetres)
+    {
+        var size = unit == DisplayUnit.Inch ? Inches(millimetres / MillimetresPerInch) + "″" : Fine(millimetres);
+        return Bracketed(size, _other?.Size(millimetres));
+    }
+
+    /// <summary>The same with its unit name, for sentences: <c>8.05 mm</c>, <c>3/16 in</c>.</summary>
+    public string SizeWithUnit(double millimetres)
+    {
+        var size = unit == DisplayUnit.Inch ? Inches(millimetres / MillimetresPerInch) : Fine(millimetres);
+        return Bracketed($"{size} {UnitName}", _other?.SizeWithUnit(millimetres));
+    }
+
+    /// <summary>
+    /// A length in a column of a table: tenths of a millimetre, or thousandths of an inch also where a fraction would do, for a
+    /// column that mixes both cannot be read down.
+    /// </summary>
+    public string Column(double millimetres) => unit == DisplayUnit.Inch ? Fine(millimetres) : Coarse(millimetres);
+
+    /// <summary>The diameter of a hole: <c>⌀8.1</c>.</summary>
+    public string Diameter(double millimetres) => "⌀" + Size(millimetres);
+
+    /// <summary>The radius of a corner: <c>R8</c>.</summary>
+    public string Radius(double millimetres) => "R" + Size(millimetres);
 
     /// <summary>An angle in degrees to a hundredth, such as <c>2.75°</c>.</summary>
     public static string Angle(double radians) => Rounded(radians * 180 / Math.PI, 2) + "°";

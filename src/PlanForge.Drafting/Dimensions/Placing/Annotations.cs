@@ -133,9 +133,21 @@ internal sealed class Annotations
             var box = line.Ink.At(line.TextAt(start), line.Angle);
             var (from, to) = line.Line(start);
             if (least > 0 && _obstacles.IsFree(box)
-                && _obstacles.LinesThrough(box) + _obstacles.TextsOn(from, to) is var faults && faults < least)
+                && _obstacles.LinesAt(box).Through + _obstacles.TextsOn(from, to) is var faults && faults < least)
             {
                 (best, least) = (start, faults);
+            }
+        }
+
+        // Without room along the line, or only across other lines: beside it, with a plain leader to it (ISO 129-1, from memory).
+        if (least > 0)
+        {
+            var beside = _leaders.Find(line.First.Towards(line.Last, 0.5), 0, line.Ink, line.Reading.Left, -1);
+            if (best is null || beside.Cost < LeaderPlaces.TextOnLine * least)
+            {
+                line.Draw(_sketch, textStart: null);
+                DrawLeader(beside.Place, Layer.Dimensions, hasArrow: false);
+                return;
             }
         }
 
@@ -147,11 +159,7 @@ internal sealed class Annotations
             _obstacles.AddText(line.Ink.At(at, line.Angle));
             _obstacles.AddLine(from, to, isDimension: true);
             Letter(Layer.Dimensions, line.Ink, at, line.Angle);
-            return;
         }
-
-        // No room along the line: beside it, with a plain leader to the line (ISO 129-1, from memory).
-        DrawLeader(_leaders.Find(line.First.Towards(line.Last, 0.5), 0, line.Ink, line.Reading.Left, -1).Place, Layer.Dimensions, hasArrow: false);
     }
 
     private void DrawLabels(bool isEngraved)
@@ -218,7 +226,7 @@ internal sealed class Annotations
             foreach (var sign in line.Use == LineUse.Centre ? CentreLineSymbol.For(line.Path, _sizes.Name) : [])
             {
                 var box = TextBox.Of(sign);
-                if (_obstacles.IsFree(box) && _obstacles.LinesThrough(box) == 0)
+                if (_obstacles.IsFree(box) && _obstacles.LinesAt(box).Through == 0)
                 {
                     _obstacles.AddText(box);
                     _sketch.Text(sign.Layer, sign.Content, sign.At, sign.Height);

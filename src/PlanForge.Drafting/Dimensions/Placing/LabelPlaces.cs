@@ -12,6 +12,9 @@ internal sealed class LabelPlaces
     private const double Step = 1;
     private const double TextOnLine = 40;
 
+    // Less than a step across: a label does not leave the line it stands on, but makes room beside others.
+    private const double TextNearLine = 1.2;
+
     // Across the reading a label leaves its line; along it, it stays at it.
     private const double Across = 1.5;
 
@@ -43,7 +46,8 @@ internal sealed class LabelPlaces
                 continue;
             }
 
-            var cost = move.Cost + (TextOnLine * _obstacles.LinesThrough(box));
+            var (through, near) = _obstacles.LinesAt(box);
+            var cost = move.Cost + (TextOnLine * through) + (TextNearLine * near);
             best = best is { } other && other.Cost <= cost ? best : (place, cost);
         }
 

@@ -7,13 +7,15 @@ namespace PlanForge.Drafting.Dimensions.Placing;
 /// <summary>Finds the place for a text that points at something from a distance: rings of places around the target, outward.</summary>
 internal sealed class LeaderPlaces
 {
+    /// <summary>What a line through a text is worth avoiding by, in mm of longer leader.</summary>
+    public const double TextOnLine = 40;
+
     // Rings, mm: nearer than the first the arrow has no room; the step is about half a letter's height.
     private const double FirstRing = 7;
     private const double RingStep = 3;
 
-    // Costs in mm of leader: what each fault is worth avoiding by a longer leader. A text crossed by a line is hard to read,
-    // a leader across a text worse; crossing lines of dimensions are merely untidy.
-    private const double TextOnLine = 40;
+    // Costs in mm of leader, as above: a leader across a text is worst, crossing lines of dimensions are merely untidy.
+    private const double TextNearLine = 6;
     private const double LeaderOnText = 200;
     private const double LeaderOnDimension = 10;
     private const double LeaderOnPart = 1.5;
@@ -63,7 +65,8 @@ internal sealed class LeaderPlaces
     {
         var slanted = _obstacles.LinesOn(place.Knee, place.Tip);
         var level = _obstacles.LinesOn(place.Side, place.Knee);
-        return (TextOnLine * _obstacles.LinesThrough(place.Box))
+        var lines = _obstacles.LinesAt(place.Box);
+        return (TextOnLine * lines.Through) + (TextNearLine * lines.Near)
             + (LeaderOnText * (_obstacles.TextsOn(place.Side, place.Knee) + _obstacles.TextsOn(place.Knee, place.Tip)))
             + (LeaderOnDimension * (slanted.OfDimensions + level.OfDimensions))
             + (LeaderOnPart * (slanted.OfPart + level.OfPart))

@@ -14,6 +14,9 @@ internal sealed class Obstacles
     /// <summary>Clear space between a text and a line, mm: just less than a dimension line keeps from its own text.</summary>
     public const double LineClear = 0.6;
 
+    /// <summary>A text nearer than this to a line, mm, is legible but looks squeezed.</summary>
+    public const double LineComfort = 1.8;
+
     // Chords of curves may miss a text by this, mm.
     private const double Tolerance = 0.1;
 
@@ -72,24 +75,28 @@ internal sealed class Obstacles
         return true;
     }
 
-    /// <summary>How many lines come too near to a text.</summary>
-    public int LinesThrough(TextBox box)
+    /// <summary>How many lines strike through a text or nearly so, and how many more leave it less than a comfortable distance.</summary>
+    public (int Through, int Near) LinesAt(TextBox box)
     {
         _round++;
-        var count = 0;
-        foreach (var cell in _lineCells.Near(box.Bounds.Grown(LineClear)))
+        var (through, near) = (0, 0);
+        foreach (var cell in _lineCells.Near(box.Bounds.Grown(LineComfort)))
         {
             foreach (var number in cell)
             {
                 if (_seen[number] != _round)
                 {
                     _seen[number] = _round;
-                    count += box.Meets(_lines[number].Start, _lines[number].End, LineClear) ? 1 : 0;
+                    var (start, end, _) = _lines[number];
+                    if (box.Meets(start, end, LineComfort))
+                    {
+                        (through, near) = box.Meets(start, end, LineClear) ? (through + 1, near) : (through, near + 1);
+                    }
                 }
             }
         }
 
-        return count;
+        return (through, near);
     }
 
     /// <summary>How many texts a straight line would strike through.</summary>
