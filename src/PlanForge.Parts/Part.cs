@@ -119,15 +119,17 @@ public abstract record PartDimension
     /// <param name="From">One end.</param>
     /// <param name="To">Other end.</param>
     /// <param name="Direction">Unit direction it is measured along: (1, 0) across, (0, 1) up, or along the points.</param>
-    /// <param name="Offset">How far to the left of the direction the dimension line stands from <paramref name="From"/>, mm; negative to the right.</param>
+    /// <param name="Offset">On which side the dimension line stands: positive to the left of the direction, negative to the right.
+    /// How far is the drafting's choice.</param>
     /// <param name="Text">The text in place of the measured value, or null.</param>
     public sealed record Linear(Point2 From, Point2 To, Vector2 Direction, double Offset, string? Text = null) : PartDimension;
 
-    /// <summary>A text with a leader that points at a place.</summary>
-    /// <param name="At">Where the arrow points.</param>
-    /// <param name="TextAt">Where the text starts.</param>
+    /// <summary>A text with a leader that points at a place or a circle.</summary>
+    /// <param name="At">Where the arrow points, or the middle of the circle.</param>
+    /// <param name="TextAt">Where the text would best start; it may be moved to a free place.</param>
     /// <param name="Text">The text.</param>
-    public sealed record Leader(Point2 At, Point2 TextAt, string Text) : PartDimension;
+    /// <param name="Radius">Radius of a circle that the arrow touches, mm; 0 for a place.</param>
+    public sealed record Leader(Point2 At, Point2 TextAt, string Text, double Radius = 0) : PartDimension;
 }
 
 /// <summary>A small table beside a part.</summary>

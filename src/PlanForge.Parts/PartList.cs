@@ -22,10 +22,12 @@ public sealed record PartList(ImmutableArray<Part> Parts, ImmutableArray<Figure>
         [new SaddleTemplates(), new SandingFormParts(), new FormerParts(), new WingDowelTemplates(), new BoltParts(), new ShimParts()];
 
     /// <summary>Makes all parts of a checked description.</summary>
-    public static PartList Of(AirframeDescription description)
+    /// <param name="description">The description.</param>
+    /// <param name="showsBothUnits">True to write lengths in the other unit too, in brackets.</param>
+    public static PartList Of(AirframeDescription description, bool showsBothUnits = false)
     {
         var findings = new List<Diagnostic>();
-        if (RiggedAirframe.Of(description, findings) is not { } airframe)
+        if (RiggedAirframe.Of(description, findings, showsBothUnits) is not { } airframe)
         {
             return new([], [], [.. findings]);
         }

@@ -35,6 +35,10 @@ internal sealed class PartSketch
 
     public void Leader(Point2 at, Point2 textAt, string text) => _dimensions.Add(new PartDimension.Leader(at, textAt, text));
 
+    /// <summary>A text with a leader whose arrow touches a circle, wherever the text finds room.</summary>
+    public void Hole(Point2 centre, double radius, Point2 textAt, string text) =>
+        _dimensions.Add(new PartDimension.Leader(centre, textAt, text, radius));
+
     public void Table(string title, ImmutableArray<string> header, IEnumerable<ImmutableArray<string>> rows) =>
         _tables.Add(new(title, header, [.. rows]));
 

@@ -1,3 +1,4 @@
+using PlanForge.Drafting.Dimensions.Placing;
 using PlanForge.Drafting.Model;
 using PlanForge.Geometry;
 
@@ -11,6 +12,8 @@ internal static class Arrowhead
 
     private const double HalfAngle = 7.5 * Math.PI / 180;
 
+    private static readonly double HalfWidth = Length * Math.Tan(HalfAngle);
+
     /// <summary>Draws a head.</summary>
     /// <param name="sketch">Where it is drawn.</param>
     /// <param name="tip">Where it points at.</param>
@@ -18,7 +21,11 @@ internal static class Arrowhead
     public static void Draw(Sketch sketch, Point2 tip, Vector2 direction)
     {
         var foot = tip - (direction * Length);
-        var half = direction.Left * (Length * Math.Tan(HalfAngle));
+        var half = direction.Left * HalfWidth;
         sketch.Fill(Layer.Dimensions, Path2.Closed([new(tip), new(foot + half), new(foot - half)]));
     }
+
+    /// <summary>The room a head takes.</summary>
+    public static TextBox BoxOf(Point2 tip, Vector2 direction) =>
+        new(tip - (direction * Length) - (direction.Left * HalfWidth), direction, Length, 2 * HalfWidth);
 }

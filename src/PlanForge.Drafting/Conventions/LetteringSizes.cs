@@ -1,5 +1,5 @@
-using PlanForge.Airframe;
 using PlanForge.Drafting.Lettering;
+using PlanForge.Parts.Wording;
 
 namespace PlanForge.Drafting.Conventions;
 
@@ -21,9 +21,9 @@ internal readonly record struct LetteringSizes(double Body, double Name, double 
     private const double HighestPlain = 1.25;
 
     /// <summary>
-    /// The sizes for sheets in a unit: figures of inch fractions are 5/7 of the text, so the text is 3.5 to keep them at 2.5.
+    /// The sizes for sheets in some units: figures of inch fractions are 5/7 of the text, so the text is 3.5 to keep them at 2.5.
     /// </summary>
-    public static LetteringSizes For(DisplayUnit unit) => unit == DisplayUnit.Inch ? new(3.5, 3.5, 5) : new(2.5, 3.5, 5);
+    public static LetteringSizes For(ShownUnits units) => units.HasInches ? new(3.5, 3.5, 5) : new(2.5, 3.5, 5);
 
     /// <summary>The distance of a line's baseline from the one above it, mm.</summary>
     public static double PitchOf(string line, double height)

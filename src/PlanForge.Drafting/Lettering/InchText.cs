@@ -45,7 +45,8 @@ internal static class InchText
             end++;
         }
 
-        var isAlone = (start == 0 || !(IsPartOfWord(text[start - 1]) || text[start - 1] is '.' or ','))
+        var isRadius = start > 0 && text[start - 1] == 'R' && (start == 1 || !IsPartOfWord(text[start - 2]));
+        var isAlone = (start == 0 || isRadius || !(IsPartOfWord(text[start - 1]) || text[start - 1] is '.' or ','))
             && (end == text.Length || !IsPartOfWord(text[end]));
         return isAlone
             && Number(text.AsSpan(start, slash - start)) is > 0 and var numerator

@@ -11,12 +11,6 @@ public static class Measure
     /// <summary>Millimetres in an inch, exactly.</summary>
     public const double Inch = MeasureText.MillimetresPerInch;
 
-    private const int Sixtyfourths = 64;
-
-    // Nearer than this to a sixty-fourth, in inches, a length is written as a fraction, else as thousandths: a steel rule
-    // shows the one, a caliper the other. Wider would misplace saws and drills, narrower would let rounding noise show.
-    private const double FractionTolerance = 0.002;
-
     /// <summary>A length as the sheets show it: mm and cm without a sign (the title strip names the unit), inches with ″.</summary>
     /// <param name="millimetres">The length, mm.</param>
     /// <param name="unit">The unit to show.</param>
@@ -27,6 +21,13 @@ public static class Measure
         DisplayUnit.Inch => InchFraction(millimetres / Inch) + "″",
         _ => Number(millimetres, decimals),
     };
+
+    /// <summary>A length as a dimension shows it: <c>92</c>, or with both units <c>92 [3 5⁄8″]</c> and <c>3 5⁄8″ [92.1]</c>.</summary>
+    /// <param name="millimetres">The length, mm.</param>
+    /// <param name="units">The units to show.</param>
+    public static string Dimension(double millimetres, ShownUnits units) => units.IsBoth
+        ? $"{Length(millimetres, units.Main)} [{Length(millimetres, units.Other)}]"
+        : Length(millimetres, units.Main);
 
     /// <summary>A length with its unit, for sentences: <c>4 mm</c>, <c>0.4 cm</c>, <c>5⁄32″</c>.</summary>
     /// <param name="millimetres">The length, mm.</param>
@@ -39,6 +40,14 @@ public static class Measure
         _ => Length(millimetres, unit, decimals) + " mm",
     };
 
+    /// <summary>A length with its unit, and in both units where both are wanted: <c>4 mm [5⁄32″]</c>.</summary>
+    /// <param name="millimetres">The length, mm.</param>
+    /// <param name="units">The units to show.</param>
+    /// <param name="decimals">Decimals of the millimetre to keep at most, 0 to 3.</param>
+    public static string LengthWithUnit(double millimetres, ShownUnits units, int decimals = 1) => units.IsBoth
+        ? $"{LengthWithUnit(millimetres, units.Main, decimals)} [{LengthWithUnit(millimetres, units.Other, decimals)}]"
+        : LengthWithUnit(millimetres, units.Main, decimals);
+
     /// <summary>The plural name of a unit for the title strip.</summary>
     public static string NameOf(DisplayUnit unit) => unit switch
     {
@@ -47,32 +56,8 @@ public static class Measure
         _ => "mm",
     };
 
-    /// <summary>
-    /// Inches as whole number and fraction (<c>2 1⁄4</c>, lowest terms, halves to sixty-fourths) when one lies within 0.002 in,
-    /// else as a decimal number of thousandths (<c>2.257</c>).
-    /// </summary>
-    public static string InchFraction(double inches)
-    {
-        var nearest = Math.Round(Math.Abs(inches) * Sixtyfourths);
-        if (Math.Abs((nearest / Sixtyfourths) - Math.Abs(inches)) > FractionTolerance)
-        {
-            return Number(inches, 3);
-        }
-
-        var whole = (long)nearest / Sixtyfourths;
-        var numerator = (long)nearest % Sixtyfourths;
-        var denominator = (long)Sixtyfourths;
-        for (; numerator > 0 && numerator % 2 == 0; numerator /= 2)
-        {
-            denominator /= 2;
-        }
-
-        var sign = inches < 0 && nearest > 0 ? "-" : "";
-        var fraction = string.Create(CultureInfo.InvariantCulture, $"{numerator}{Fraction.Slash}{denominator}");
-        return numerator == 0 ? string.Create(CultureInfo.InvariantCulture, $"{sign}{whole}")
-            : whole == 0 ? sign + fraction
-            : string.Create(CultureInfo.InvariantCulture, $"{sign}{whole} {fraction}");
-    }
+    /// <summary>Inches as <see cref="MeasureText.Inches"/> writes them, the fraction lettered as one: <c>2 1⁄4</c>, <c>2.257</c>.</summary>
+    public static string InchFraction(double inches) => InchText.WithFractions(MeasureText.Inches(inches));
 
     /// <summary>An angle in degrees: <c>1.25°</c>.</summary>
     /// <param name="radians">The angle, radians.</param>

@@ -1,8 +1,8 @@
-using PlanForge.Airframe;
 using PlanForge.Drafting.Conventions;
 using PlanForge.Drafting.Model;
 using PlanForge.Geometry;
 using PlanForge.Parts;
+using PlanForge.Parts.Wording;
 
 namespace PlanForge.Drafting.PartDrawings;
 
@@ -17,7 +17,7 @@ internal static class BlockPlacing
     private const double Wide = 150;
 
     /// <summary>The part with its text block in every arrangement worth comparing.</summary>
-    public static IEnumerable<Sketch> Arrangements(FlatPart flat, Part part, DisplayUnit unit, LetteringSizes sizes)
+    public static IEnumerable<Sketch> Arrangements(FlatPart flat, Part part, ShownUnits units, LetteringSizes sizes)
     {
         var narrow = InOneColumn(Narrow);
         var bounds = flat.Sketch.Bounds;
@@ -39,10 +39,10 @@ internal static class BlockPlacing
         yield return Below(flat, bounds.Width <= Narrow ? narrow : InOneColumn(Math.Min(bounds.Width, Wide)));
         if (part.Tables.Length > 0)
         {
-            yield return Below(flat, TextBlock.InColumns(part, unit, sizes, Narrow, flat.LooseGrainArrow));
+            yield return Below(flat, TextBlock.InColumns(part, units, sizes, Narrow, flat.LooseGrainArrow));
         }
 
-        Sketch InOneColumn(double width) => TextBlock.InOneColumn(part, unit, sizes, width, flat.LooseGrainArrow);
+        Sketch InOneColumn(double width) => TextBlock.InOneColumn(part, units, sizes, width, flat.LooseGrainArrow);
     }
 
     private static Sketch Below(FlatPart flat, Sketch block)

@@ -1,11 +1,11 @@
-using PlanForge.Airframe;
 using PlanForge.Drafting.Clipping;
 using PlanForge.Drafting.Conventions;
-using PlanForge.Drafting.Dimensions;
+using PlanForge.Drafting.Dimensions.Placing;
 using PlanForge.Drafting.Lettering;
 using PlanForge.Drafting.Model;
 using PlanForge.Geometry;
 using PlanForge.Parts;
+using PlanForge.Parts.Wording;
 
 namespace PlanForge.Drafting.PartDrawings;
 
@@ -15,26 +15,22 @@ internal sealed class FlatPart
     private const double LooseGrainLength = 25;
 
     // Lengths of the grain arrow on the part: the longest that finds room is taken. The last is just longer than its word.
-    private static ReadOnlySpan<double> GrainLengths => [60, 40, 25, 16];
+    private static ReadOnlySpan<double> GrainLengths => [60, 40, 25, 22];
 
     private readonly Part _part;
     private readonly LetteringSizes _sizes;
-    private readonly List<Bounds2> _texts = [];
 
-    public FlatPart(Part part, DisplayUnit unit, LetteringSizes sizes)
+    public FlatPart(Part part, ShownUnits units, LetteringSizes sizes)
     {
         (_part, _sizes) = (part, sizes);
+        Material = PartOutline.MaterialOf(part);
         DrawLines();
-        DrawLabels();
-        DrawDimensions(unit);
-        DrawCentreLineSymbols();
+        Annotations.Draw(Sketch, part, units, sizes, Material);
         Occupancy = new(Sketch.Bounds.IsEmpty ? new(0, 0, 0, 0) : Sketch.Bounds);
         foreach (var item in Sketch.Items)
         {
             Take(item);
         }
-
-        Material = PartOutline.MaterialOf(part);
 
         Name = PlaceName();
         LooseGrainArrow = DrawGrainArrow();
@@ -62,44 +58,6 @@ internal sealed class FlatPart
         foreach (var line in _part.Lines)
         {
             Sketch.Stroke(LineConventions.LayerOf(line.Use), line.Path, LineConventions.StyleOf(line.Use));
-        }
-    }
-
-    private void DrawLabels()
-    {
-        foreach (var label in _part.Labels)
-        {
-            var height = Math.Max(LetteringSizes.Least, label.Height);
-            var place = ReadableText.Place(label.Text, label.At, label.Anchor, label.Angle, height);
-            _texts.Add(Sketch.Text(label.IsEngraved ? Layer.Score : Layer.Notes, label.Text, place.At, height, place.Angle));
-        }
-    }
-
-    private void DrawDimensions(DisplayUnit unit)
-    {
-        foreach (var dimension in _part.Dimensions)
-        {
-            _texts.Add(dimension switch
-            {
-                PartDimension.Linear linear => LinearDimension.Draw(Sketch, linear, unit, _sizes.Body),
-                PartDimension.Leader leader => LeaderDrawing.Draw(Sketch, leader, _sizes.Body),
-                _ => throw new InvalidOperationException("A dimension is linear or a leader."),
-            });
-        }
-    }
-
-    private void DrawCentreLineSymbols()
-    {
-        foreach (var line in _part.Lines)
-        {
-            if (line.Use == LineUse.Centre && CentreLineSymbol.For(line.Path, _sizes.Name) is { } sign)
-            {
-                var room = TextExtents.Of(sign);
-                if (!_texts.Exists(text => text.Touches(room)))
-                {
-                    _texts.Add(Sketch.Text(sign.Layer, sign.Content, sign.At, sign.Height));
-                }
-            }
         }
     }
 

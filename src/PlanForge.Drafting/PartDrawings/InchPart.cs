@@ -50,7 +50,7 @@ internal static class InchPart
         var text = InchText.WithFractions(label.Text);
         return text == label.Text
             ? label
-            : label with { Text = text, Height = Math.Max(label.Height, LetteringSizes.For(DisplayUnit.Inch).Body) };
+            : label with { Text = text, Height = Math.Max(label.Height, LetteringSizes.For(new(DisplayUnit.Inch)).Body) };
     }
 
     private static PartDimension Lettered(PartDimension dimension) => dimension switch

@@ -3,6 +3,7 @@ using PlanForge.Airframe;
 using PlanForge.Drafting.Conventions;
 using PlanForge.Drafting.Model;
 using PlanForge.Parts;
+using PlanForge.Parts.Wording;
 
 namespace PlanForge.Drafting.PartDrawings;
 
@@ -13,30 +14,32 @@ public sealed class PartArrangements
     private readonly bool _isTurned;
     private readonly ImmutableArray<Sketch> _sketches;
 
-    private PartArrangements(Part part, Part shown, DisplayUnit unit)
+    private PartArrangements(Part part, Part shown, ShownUnits units)
     {
         (_part, _isTurned) = (part, !ReferenceEquals(part, shown));
-        shown = unit == DisplayUnit.Inch ? InchPart.Of(shown) : shown;
-        var sizes = LetteringSizes.For(unit);
-        _sketches = [.. BlockPlacing.Arrangements(new FlatPart(shown, unit, sizes), shown, unit, sizes).OrderBy(AreaOf)];
+        shown = units.HasInches ? InchPart.Of(shown) : shown;
+        var sizes = LetteringSizes.For(units);
+        _sketches = [.. BlockPlacing.Arrangements(new FlatPart(shown, units, sizes), shown, units, sizes).OrderBy(AreaOf)];
     }
 
     /// <summary>Draws a part as it is described.</summary>
     /// <param name="part">The part.</param>
     /// <param name="unit">The unit lengths are shown in.</param>
-    public static PartArrangements Upright(Part part, DisplayUnit unit)
+    /// <param name="showsBoth">True to show lengths in the other unit too, in brackets.</param>
+    public static PartArrangements Upright(Part part, DisplayUnit unit, bool showsBoth = false)
     {
         ArgumentNullException.ThrowIfNull(part);
-        return new(part, part, unit);
+        return new(part, part, new(unit, showsBoth));
     }
 
     /// <summary>Draws a part turned a quarter to the left; texts stay readable from below or from the right.</summary>
     /// <param name="part">The part.</param>
     /// <param name="unit">The unit lengths are shown in.</param>
-    public static PartArrangements Turned(Part part, DisplayUnit unit)
+    /// <param name="showsBoth">True to show lengths in the other unit too, in brackets.</param>
+    public static PartArrangements Turned(Part part, DisplayUnit unit, bool showsBoth = false)
     {
         ArgumentNullException.ThrowIfNull(part);
-        return new(part, TurnedPart.Of(part), unit);
+        return new(part, TurnedPart.Of(part), new(unit, showsBoth));
     }
 
     /// <summary>The arrangements that fit into some room, those that take the least area first.</summary>

@@ -14,7 +14,10 @@ internal static class TableDrawing
     private const int MostRows = 20;
     private const double ColumnGap = 4;
     private const double PieceGap = 8;
-    private const double RowPitch = 1.7;
+    private const double RowPitch = 1.8;
+
+    // From the middle of a row down to the baseline, in heights: less than half a capital, so that tails clear the rule below.
+    private const double Baseline = 0.42;
 
     /// <summary>Draws a table downwards from the origin.</summary>
     public static Sketch Draw(PartTable table, double height)
@@ -63,7 +66,7 @@ internal static class TableDrawing
             for (var column = 0; column < cells.Length; column++)
             {
                 var indent = IsNumeric(table, column) ? widths[column] - StrokeAlphabet.WidthOf(cells[column], height) : 0;
-                sketch.Text(Layer.Notes, cells[column], new(x + indent, rowTop - (pitch / 2) - (height / 2)), height);
+                sketch.Text(Layer.Notes, cells[column], new(x + indent, rowTop - (pitch / 2) - (Baseline * height)), height);
                 x += widths[column] + ColumnGap;
             }
 

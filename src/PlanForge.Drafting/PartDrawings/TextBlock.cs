@@ -1,10 +1,10 @@
-using PlanForge.Airframe;
 using PlanForge.Drafting.Conventions;
 using PlanForge.Drafting.Lettering;
 using PlanForge.Drafting.Measures;
 using PlanForge.Drafting.Model;
 using PlanForge.Geometry;
 using PlanForge.Parts;
+using PlanForge.Parts.Wording;
 
 namespace PlanForge.Drafting.PartDrawings;
 
@@ -25,13 +25,13 @@ internal sealed class TextBlock
 
     /// <summary>Sets the block downwards from the origin, tables under the notes.</summary>
     /// <param name="part">The part.</param>
-    /// <param name="unit">The unit lengths are shown in.</param>
+    /// <param name="units">The units lengths are shown in.</param>
     /// <param name="sizes">Heights of lettering.</param>
     /// <param name="width">Lines break at this width, mm; tables may be wider.</param>
     /// <param name="grain">A grain arrow that found no room on the part, or null.</param>
-    public static Sketch InOneColumn(Part part, DisplayUnit unit, LetteringSizes sizes, double width, Sketch? grain)
+    public static Sketch InOneColumn(Part part, ShownUnits units, LetteringSizes sizes, double width, Sketch? grain)
     {
-        var block = Texts(part, unit, sizes, width, grain);
+        var block = Texts(part, units, sizes, width, grain);
         foreach (var table in part.Tables)
         {
             block.AddBelow(TableDrawing.Draw(table, sizes.Body));
@@ -42,13 +42,13 @@ internal sealed class TextBlock
 
     /// <summary>The same with each table to the right of what comes before it.</summary>
     /// <param name="part">The part.</param>
-    /// <param name="unit">The unit lengths are shown in.</param>
+    /// <param name="units">The units lengths are shown in.</param>
     /// <param name="sizes">Heights of lettering.</param>
     /// <param name="width">Lines break at this width, mm.</param>
     /// <param name="grain">A grain arrow that found no room on the part, or null.</param>
-    public static Sketch InColumns(Part part, DisplayUnit unit, LetteringSizes sizes, double width, Sketch? grain)
+    public static Sketch InColumns(Part part, ShownUnits units, LetteringSizes sizes, double width, Sketch? grain)
     {
-        var sketch = Texts(part, unit, sizes, width, grain)._sketch;
+        var sketch = Texts(part, units, sizes, width, grain)._sketch;
         foreach (var table in part.Tables)
         {
             var drawn = TableDrawing.Draw(table, sizes.Body);
@@ -58,11 +58,11 @@ internal sealed class TextBlock
         return sketch;
     }
 
-    private static TextBlock Texts(Part part, DisplayUnit unit, LetteringSizes sizes, double width, Sketch? grain)
+    private static TextBlock Texts(Part part, ShownUnits units, LetteringSizes sizes, double width, Sketch? grain)
     {
         var block = new TextBlock(sizes, width);
         block.AddLines(part.Title, 0, sizes.Title);
-        block.AddMaterial(part, unit);
+        block.AddMaterial(part, units);
         if (grain is not null)
         {
             block.AddBelow(grain);
@@ -76,20 +76,20 @@ internal sealed class TextBlock
         return block;
     }
 
-    private static string MaterialLine(Part part, DisplayUnit unit)
+    private static string MaterialLine(Part part, ShownUnits units)
     {
         var what = part.Making == Making.Cut || part.Material.Length > 0 ? part.Material : part.Lines.Length > 0 ? "paper template" : "";
-        var thickness = part.Thickness > 0 ? " " + Measure.LengthWithUnit(part.Thickness, unit, 2) : "";
+        var thickness = part.Thickness > 0 ? " " + Measure.LengthWithUnit(part.Thickness, units, 2) : "";
         var quantity = part.Making == Making.Cut || part.Quantity > 1 ? $", make {Measure.Number(part.Quantity, 0)}" : "";
         return what + thickness + quantity;
     }
 
-    private void AddMaterial(Part part, DisplayUnit unit)
+    private void AddMaterial(Part part, ShownUnits units)
     {
         _y -= Gap / 2;
         if (part.Making != Making.Cut || HatchPattern.Find(part.Material) is not { } pattern)
         {
-            AddLines(MaterialLine(part, unit), 0, _sizes.Body);
+            AddLines(MaterialLine(part, units), 0, _sizes.Body);
             return;
         }
 
@@ -101,7 +101,7 @@ internal sealed class TextBlock
         }
 
         var swatchEnd = _y - SwatchHeight;
-        AddLines(MaterialLine(part, unit), SwatchWidth + Gap, _sizes.Body);
+        AddLines(MaterialLine(part, units), SwatchWidth + Gap, _sizes.Body);
         _y = Math.Min(_y, swatchEnd - (Gap / 2));
     }
 

@@ -67,8 +67,20 @@ public sealed class BoltParts : IPartKind
         var bounds = Bounds2.Around(edge);
         sketch.Line(LineUse.Centre, new(bounds.MinX - 4, 0), new(bounds.MaxX + 4, 0));
         AddPlateHoles(axis, sketch);
-        AddPlateTexts(airframe, axis, middle, greatestBevel, bounds, sketch);
+        AddPlateTexts(airframe, axis, middle, greatestBevel, bounds, (edge[0].Y, edge[^1].Y), sketch);
         return sketch.AsCut("bolt-plate", Title, "Bolt plate", plate.Material, plate.Thickness, Math.PI / 2);
+    }
+
+    private static string CountOf(BoltAxis axis) => axis.Across > 0 ? "2 × " : "";
+
+    // From the centre line to a hole, and from hole to hole.
+    private static void AddHoleSpacing(BoltAxis axis, double x, double side, PartSketch sketch)
+    {
+        if (axis.Across > 0)
+        {
+            sketch.Up(new(x, 0), new(x, axis.Across), side);
+            sketch.Up(new(x, -axis.Across), new(x, axis.Across), side);
+        }
     }
 
     private static void AddPlateHoles(BoltAxis axis, PartSketch sketch)
@@ -84,23 +96,23 @@ public sealed class BoltParts : IPartKind
     }
 
     private static void AddPlateTexts(
-        RiggedAirframe airframe, BoltAxis axis, double middle, double greatestBevel, Bounds2 bounds, PartSketch sketch)
+        RiggedAirframe airframe, BoltAxis axis, double middle, double greatestBevel, Bounds2 bounds, (double Front, double Rear) half, PartSketch sketch)
     {
         var text = airframe.Text;
         var fastener = axis.Fastener;
+        var (front, rear) = half;
         sketch.Label("FRONT", new(bounds.MinX + 4, bounds.MaxY * 0.55), Anchor.Middle, Math.PI / 2);
         sketch.Engrave("bolt plate", new(0, axis.Across > 0 ? 6 : -bounds.MaxY / 2), 2.5);
-        sketch.Across(new(bounds.MinX, -bounds.MaxY), new(bounds.MaxX, -bounds.MaxY), -10);
-        sketch.Across(new(bounds.MinX, axis.Across), new(0, axis.Across), bounds.MaxY - axis.Across + 8);
-        if (axis.Across > 0)
-        {
-            sketch.Up(new(0, -axis.Across), new(0, axis.Across), bounds.MinX - 10);
-        }
-
-        sketch.Leader(
-            new Point2(0, axis.Across) + (Vector2.FromAngle(0.7) * (fastener.Tapping / 2)),
+        sketch.Across(new(bounds.MinX, -front), new(bounds.MaxX, -rear), -1);
+        sketch.Across(new(bounds.MinX, axis.Across), new(0, axis.Across), 1);
+        sketch.Up(new(bounds.MinX, -front), new(bounds.MinX, front), 1);
+        sketch.Up(new(bounds.MaxX, -rear), new(bounds.MaxX, rear), -1);
+        AddHoleSpacing(axis, 0, -1, sketch);
+        sketch.Hole(
+            new(0, axis.Across),
+            fastener.Tapping / 2,
             new(bounds.MaxX + 6, axis.Across + 6),
-            $"drill {fastener.DrillNames.Tapping}, tap {fastener.Thread}");
+            $"{CountOf(axis)}{text.Diameter(fastener.Tapping)}, drill {fastener.DrillNames.Tapping}, tap {fastener.Thread}");
         sketch.Note($"Drill square to the wing's chord: lean the drill {MeasureText.Angle(axis.Obliquity)} from square, its upper end {(axis.Lean >= 0 ? "aft" : "forward")}.");
         sketch.Note($"Face next to the wing at height {text.CoarseWithUnit(axis.NearFace)}, holes at station {text.CoarseWithUnit(middle)} in mid thickness.");
         if (greatestBevel > Math.PI / 180 / 4)
@@ -140,16 +152,13 @@ public sealed class BoltParts : IPartKind
         }
 
         sketch.Label("trailing edge", new(-5.5, halfWidth * 0.5), Anchor.Middle, Math.PI / 2);
-        sketch.Across(new(-ahead, axis.Across), new(0, axis.Across), halfWidth - axis.Across + 8);
-        if (axis.Across > 0)
-        {
-            sketch.Up(new(-ahead, -axis.Across), new(-ahead, axis.Across), length - ahead + 8);
-        }
-
-        sketch.Leader(
-            new Point2(-ahead, -axis.Across) + (Vector2.FromAngle(-0.7) * (fastener.Clearance / 2)),
+        sketch.Across(new(-ahead, axis.Across), new(0, axis.Across), 1);
+        AddHoleSpacing(axis, -ahead, 1, sketch);
+        sketch.Hole(
+            new(-ahead, -axis.Across),
+            fastener.Clearance / 2,
             new(6, -axis.Across - 8),
-            $"drill {fastener.DrillNames.Clearance} for {fastener.Thread}");
+            $"{CountOf(axis)}{text.Diameter(fastener.Clearance)}, drill {fastener.DrillNames.Clearance}, for {fastener.Thread}");
         sketch.Note("Lay on the wing's centre, trailing edges and centre lines together; drill square to the chord line.");
         sketch.Note($"Measured along the root chord: {text.CoarseWithUnit(ahead)} ahead of the trailing edge.");
         return sketch.AsTemplate("bolts-wing", Title, "Bolt holes in the wing");

@@ -45,16 +45,19 @@ public sealed class WingDowelTemplates : IPartKind
 
         if (axis.Across > 0)
         {
-            sketch.Across(new(-axis.Across, dowels.AboveChord), new(axis.Across, dowels.AboveChord), bottom - dowels.AboveChord - 8);
+            sketch.Across(new(-axis.Across, dowels.AboveChord), new(axis.Across, dowels.AboveChord), -1);
+            sketch.Across(new(0, dowels.AboveChord), new(axis.Across, dowels.AboveChord), -1);
         }
 
         if (dowels.AboveChord != 0)
         {
-            sketch.Up(new(-halfWidth, 0), new(-halfWidth, dowels.AboveChord), 10);
+            sketch.Up(new(-halfWidth, 0), new(-axis.Across, dowels.AboveChord), 1);
         }
 
+        sketch.Hole(new(axis.Across, dowels.AboveChord), radius, new(halfWidth + 8, top), DowelTexts.Hole(axis, text));
+
         sketch.Note("Hold against the leading edge, centre lines together, seen from the tail; drill along the root chord line.");
-        sketch.Note($"Hole {text.FineWithUnit(radius * 2)} for a dowel of {text.FineWithUnit(dowels.Diameter)}; it stands {text.CoarseWithUnit(dowels.Protrusion)} ahead of the leading edge.");
+        sketch.Note($"Holes for {DowelTexts.Fit(axis, text)}; the dowel stands {text.CoarseWithUnit(dowels.Protrusion)} ahead of the leading edge.");
         sketch.Figure("dowels.spacing", "Dowels, distance between the axes", dowels.Spacing, FigureQuantity.Length);
         sketch.Figure("dowels.hole", "Dowels, hole diameter", 2 * radius, FigureQuantity.Length);
         sketch.Figure("dowels.above_chord", "Dowels, axes above the root chord line", dowels.AboveChord, FigureQuantity.Length);

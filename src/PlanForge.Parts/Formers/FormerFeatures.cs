@@ -118,6 +118,26 @@ internal static class FormerFeatures
         return lightening.CornerRadius > 0 ? Offsetter.WithRoundedInsideCorners(opening, lightening.CornerRadius) : opening;
     }
 
+    /// <summary>The inner corner of a longeron's notch, starboard or beside the centre line, at which a leader can point; null without one.</summary>
+    public static Point2? NotchCorner(FormerDescription former, FormerOutline outline, LongeronDescription longeron)
+    {
+        if (longeron.Place is LongeronPlace.Keel or LongeronPlace.Crown)
+        {
+            var up = longeron.Place == LongeronPlace.Crown ? 1 : -1;
+            return Reach(outline.Net, new(0, Middle(outline.Net)), new(0, up)) is { } reach
+                ? new Point2(longeron.Across / 2, Middle(outline.Net) + (up * (reach - longeron.Up)))
+                : null;
+        }
+
+        if (SideNotch(outline, longeron, former.Allowance) is not { } notch)
+        {
+            return null;
+        }
+
+        var bounds = notch.Bounds;
+        return new(bounds.MinX, longeron.Place == LongeronPlace.UpperCorner ? bounds.MinY : bounds.MaxY);
+    }
+
     // How far the region reaches from a point inside it in a direction, to the first edge, mm; null from outside.
     internal static double? Reach(Region2 region, Point2 from, Vector2 direction)
     {

@@ -18,11 +18,9 @@ internal static class FormerTexts
         var bounds = blank.Wood.Bounds;
         var level = FormerLines.LevelOf(bounds, airframe.Description.DisplayUnit);
         sketch.Engrave(former.Name, NamePlace(blank, outline, level));
-        sketch.Across(new(bounds.MinX, bounds.MinY), new(bounds.MaxX, bounds.MinY), -10);
-        sketch.Up(new(bounds.MinX, bounds.MinY), new(bounds.MinX, bounds.MaxY), 10);
+        FormerDimensions.Add(airframe, former, outline, blank, level, sketch);
         AddCutLineHeights(airframe, former, outline, bounds, sketch);
         AddBevels(airframe, former, outline, sketch);
-        AddDowelTexts(airframe, former, bounds, level, sketch);
         sketch.Note($"Seen from the tail. Front face at station {text.CoarseWithUnit(former.Station)}, rear face at {text.CoarseWithUnit(former.Station + former.Thickness)}.");
         if (blank.TrimLines.Length > 0)
         {
@@ -34,6 +32,7 @@ internal static class FormerTexts
             sketch.Note($"{(bevel.Edge == FormerEdge.Upper ? "Upper" : "Lower")} edge bevelled {MeasureText.Angle(bevel.Angle)} on the {(bevel.Face == FormerFace.Front ? "front" : "rear")} face: {text.FineWithUnit(former.Thickness * Math.Tan(bevel.Angle))} over the thickness.");
         }
 
+        AddDowelTexts(airframe, former, sketch);
         AddFigures(former, blank, sketch);
     }
 
@@ -113,7 +112,7 @@ internal static class FormerTexts
             // At the wood's own edge; where the wing ends before it, at the end of the cut line.
             var centre = cut[0].Point;
             var side = airframe.WingCutHeightAt(station, bounds.MaxX) is { } height ? new(bounds.MaxX, height) : cut[^1].Point;
-            rows.Add([face, text.Fine(centre.Y), text.Fine(side.Y), text.Coarse(side.X)]);
+            rows.Add([face, text.Fine(centre.Y), text.Fine(side.Y), text.Column(side.X)]);
             sketch.Figure($"former.{former.Name}.cut.{face}.centre", $"Former {former.Name}, {face} face: cut line height on the centre line", centre.Y, FigureQuantity.Length);
             sketch.Figure($"former.{former.Name}.cut.{face}.side", $"Former {former.Name}, {face} face: cut line height at the side", side.Y, FigureQuantity.Length);
         }
@@ -128,7 +127,7 @@ internal static class FormerTexts
         foreach (var fraction in new[] { 0.2, 0.5, 0.8 })
         {
             var height = low + ((high - low) * fraction);
-            Row($"side at {text.Coarse(height)}", $"side.{(int)(fraction * 100)}", new(0, height), new(1, 0));
+            Row($"side at {text.Column(height)}", $"side.{(int)(fraction * 100)}", new(0, height), new(1, 0));
         }
 
         Row("top", "top", new(0, level), new(0, 1));
@@ -154,7 +153,7 @@ internal static class FormerTexts
         }
     }
 
-    private static void AddDowelTexts(RiggedAirframe airframe, FormerDescription former, Bounds2 bounds, double level, PartSketch sketch)
+    private static void AddDowelTexts(RiggedAirframe airframe, FormerDescription former, PartSketch sketch)
     {
         if (DowelAxis.Through(former, airframe) is not { } axis)
         {
@@ -163,19 +162,14 @@ internal static class FormerTexts
 
         var text = airframe.Text;
         var (front, rear) = (axis.HeightAt(former.Station), axis.HeightAt(former.Station + former.Thickness));
-        var centre = new Point2(axis.Across, (front + rear) / 2);
-        sketch.Up(new(centre.X, level), centre, centre.X - bounds.MaxX - 30);
-        if (axis.Across > 0)
-        {
-            sketch.Across(new(-centre.X, centre.Y), centre, bounds.MaxY - centre.Y + 16);
-        }
-
-        var diameter = axis.Dowels.Diameter + axis.Dowels.Fit;
-        sketch.Leader(
-            centre + (Vector2.FromAngle(0.6) * (diameter / 2)),
-            new(bounds.MaxX + 8, bounds.MaxY + 4),
-            $"drill {text.FineWithUnit(diameter)}");
-        sketch.Note($"Dowel axes at height {text.FineWithUnit(front)} on the front face, {text.FineWithUnit(rear)} on the rear face; drill {MeasureText.Angle(axis.Obliquity)} off square, {(axis.Rise >= 0 ? "rising towards the nose" : "falling towards the nose")}.");
+        sketch.Table(
+            $"Dowel axes, heights above the datum line ({text.UnitName})",
+            ["face", "station", "height"],
+            [
+                ["front", text.Column(former.Station), text.Fine(front)],
+                ["rear", text.Column(former.Station + former.Thickness), text.Fine(rear)],
+            ]);
+        sketch.Note($"Drill {MeasureText.Angle(axis.Obliquity)} off square, {(axis.Rise >= 0 ? "rising towards the nose" : "falling towards the nose")}. Holes for {DowelTexts.Fit(axis, text)}.");
         sketch.Figure($"former.{former.Name}.dowel.front", $"Former {former.Name}, height of the dowel axes on the front face", front, FigureQuantity.Length);
         sketch.Figure($"former.{former.Name}.dowel.rear", $"Former {former.Name}, height of the dowel axes on the rear face", rear, FigureQuantity.Length);
     }

@@ -22,8 +22,8 @@ internal static class SaddleTable
                 : i == RowCount - 1 ? line.Points[^1]
                 : line.AtStation(line.From + ((line.To - line.From) * i / (RowCount - 1)))!.Value;
             rows.Add([
-                text.Coarse(point.Outer.X - line.From),
-                text.Coarse(point.Outer.X),
+                text.Column(point.Outer.X - line.From),
+                text.Column(point.Outer.X),
                 text.Fine(point.Outer.Z),
                 text.Fine(point.Inner.Z),
                 MeasureText.Angle(point.Bevel)]);

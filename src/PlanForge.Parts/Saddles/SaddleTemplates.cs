@@ -117,21 +117,22 @@ public sealed class SaddleTemplates : IPartKind
         sketch.Label(
             $"this edge lies {text.CoarseWithUnit(Math.Abs(flat.EdgeHeight))} {side} the datum line", free + new Vector2(0, into * 4));
         sketch.Label("FRONT", front.Towards(rear, 0.06) + new Vector2(0, into * 9));
-        var (left, right) = front.X < rear.X ? (front, rear) : (rear, front);
-        sketch.Across(left, right, -into * 10);
+        var outward = front.X < rear.X ? 1 : -1;
+        AddAlong(front, rear);
+        sketch.Up(front, placement.Apply(flat.OuterAt(0).Place), outward);
+        sketch.Up(rear, placement.Apply(flat.OuterAt(line.Points.Length - 1).Place), -outward);
 
-        // Heights at both ends, outside the marks of any former there.
-        double clearFront = SaddleContours.Ahead + 8, clearRear = 9;
+        // Along the straight edge from the saddle's front to each former's front face.
         foreach (var former in airframe.Description.Formers)
         {
-            clearFront = former.Station < line.From && former.Station > line.From - Reach ? Math.Max(clearFront, line.From - former.Station + 8) : clearFront;
-            var behind = former.Station + former.Thickness - line.To;
-            clearRear = behind is > 0 and < Reach ? Math.Max(clearRear, behind + 8) : clearRear;
+            const double Least = 1;
+            if (former.Station > line.From + Least && former.Station < line.To - Least)
+            {
+                AddAlong(front, placement.Apply(flat.At(former.Station, flat.EdgeHeight)));
+            }
         }
 
-        var outward = front.X < rear.X ? 1 : -1;
-        sketch.Up(front, placement.Apply(flat.OuterAt(0).Place), outward * clearFront);
-        sketch.Up(rear, placement.Apply(flat.OuterAt(line.Points.Length - 1).Place), -outward * clearRear);
+        void AddAlong(Point2 from, Point2 to) => sketch.Across(from.X < to.X ? from : to, from.X < to.X ? to : from, -into);
     }
 
     // The station in the middle of the longest stretch of the saddle that no former marks.

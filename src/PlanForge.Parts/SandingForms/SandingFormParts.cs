@@ -97,12 +97,16 @@ public sealed class SandingFormParts : IPartKind
         sketch.Label("FRONT", new(bounds.MinX + 4, middle), Anchor.Start);
         sketch.Engrave("sanding form", new((bounds.MinX + bounds.MaxX) / 2, middle), 2.5);
         sketch.Across(new(bounds.MinX, back), new(bounds.MaxX, back), away * 8);
-        sketch.Up(new(bounds.MaxX, Math.Min(profile.End.Y, back)), new(bounds.MaxX, Math.Max(profile.End.Y, back)), -8);
+        sketch.Up(new(profile.End.X, profile.End.Y), new(profile.End.X, back), -1);
         sketch.Note("Cut several, stack them across the body's width, cover with abrasive; sand across the side, along the wing.");
         sketch.Note(saddle.Abrasive > 0
             ? $"Reduced by {text.FineWithUnit(saddle.Abrasive)} for the abrasive; turn over for the other side."
             : "No abrasive thickness given: nothing taken off for it. Turn over for the other side.");
-        sketch.Note($"Over the thickness of the side the wing's section changes by up to {text.FineWithUnit(change)}.");
+        if (text.Fine(change) != "0")
+        {
+            sketch.Note($"Over the thickness of the side the wing's section changes by up to {text.FineWithUnit(change)}.");
+        }
+
         sketch.Figure("sanding_form.change", "Sanding form, change of the section over the side's thickness", change, FigureQuantity.Length);
         sketch.Figure("sanding_form.length", "Sanding form, length", bounds.Width, FigureQuantity.Length);
         return sketch.AsTemplate("sanding-form", Title, "Sanding form");

@@ -43,6 +43,7 @@ public sealed class ShimParts : IPartKind
             var foot = new Point2(0, below);
             var thick = foot + new Vector2(isThickInFront ? 0 : length, thickness);
             sketch.Line(LineUse.Cut, Path2.Polygon(foot, foot + new Vector2(length, 0), thick));
+            sketch.Up(new(thick.X, foot.Y), thick, isThickInFront ? 1 : -1);
             var named = SignedAngle(change);
             sketch.Label(named, foot + new Vector2(length / 2, -3.2));
             rows.Add([named, text.Fine(isThickInFront ? thickness : 0), text.Fine(isThickInFront ? 0 : thickness)]);
@@ -58,8 +59,8 @@ public sealed class ShimParts : IPartKind
         sketch.Line(LineUse.Cut, Path2.Rectangle(new(0, below, length, below + width)));
         sketch.Label("strip in plan", new(length - 2, below + (width / 2) - 1.25), Anchor.End);
         sketch.Label("FRONT", new(2, below + (width / 2) - 1.25), Anchor.Start);
-        sketch.Across(new(0, below), new(length, below), -8);
-        sketch.Up(new(length, below), new(length, below + width), -8);
+        sketch.Across(new(0, below), new(length, below), -1);
+        sketch.Up(new(length, below), new(length, below + width), -1);
         sketch.Table($"Thickness of the shims ({text.UnitName})", ["change", "front", "rear"], rows);
         sketch.Note("Side views, front to the left; plus raises the leading edge. The thin end is a feather edge: glue to a backing before sanding.");
         return sketch.AsTemplate($"shims-{name}", Title, title, quantity: 1);

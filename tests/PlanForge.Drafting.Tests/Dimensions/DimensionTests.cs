@@ -1,6 +1,8 @@
 using CsCheck;
 using PlanForge.Airframe;
 using PlanForge.Drafting.Dimensions;
+using PlanForge.Drafting.Dimensions.Placing;
+using PlanForge.Drafting.Clipping;
 using PlanForge.Drafting.Lettering;
 using PlanForge.Drafting.Model;
 using PlanForge.Geometry;
@@ -47,13 +49,39 @@ public class DimensionTests
         Linears.Sample(
             dimension =>
             {
-                var (from, to) = Feet(dimension);
+                var along = dimension.Direction;
+                var (from, to) = ((dimension.From - Point2.Origin).Dot(along), (dimension.To - Point2.Origin).Dot(along));
                 var tips = Draw(dimension).OfType<DrawingItem.Fill>().Select(fill => fill.Paths[0].Vertices[0].Point).ToList();
+                var places = tips.Select(tip => (tip - Point2.Origin).Dot(along)).Order().ToList();
                 Assert.Equal(2, tips.Count);
-                Assert.True(tips.Exists(tip => tip.DistanceTo(from) < 1e-9) && tips.Exists(tip => tip.DistanceTo(to) < 1e-9));
+                Assert.Equal(Math.Min(from, to), places[0], 1e-9);
+                Assert.Equal(Math.Max(from, to), places[1], 1e-9);
+                Assert.Equal(0, (tips[1] - tips[0]).Dot(along.Left), 1e-9);
             },
             iter: 200,
             seed: "000000000000A");
+
+    [Fact]
+    public void Narrow_distances_have_their_arrows_outside_pointing_inward()
+    {
+        // ISO 129-1, from memory: arrows stand outside where there is no room between the extension lines.
+        var items = Draw(new PartDimension.Linear(new(0, 0), new(4, 0), new(1, 0), 10));
+        foreach (var head in items.OfType<DrawingItem.Fill>())
+        {
+            var corners = head.Paths[0].Vertices;
+            var foot = corners[1].Point.Towards(corners[2].Point, 0.5);
+            Assert.True(foot.X is < 0 or > 4);
+        }
+    }
+
+    [Fact]
+    public void Arrow_heads_are_filled_and_enclose_15_degrees()
+    {
+        // ISO 129-1, from memory.
+        var corners = Draw(new PartDimension.Linear(new(0, 0), new(50, 0), new(1, 0), 10)).OfType<DrawingItem.Fill>().First().Paths[0].Vertices;
+        var (a, b) = (corners[1].Point - corners[0].Point, corners[2].Point - corners[0].Point);
+        Assert.Equal(15, double.RadiansToDegrees(Math.Acos(a.Dot(b) / (a.Length * b.Length))), 1e-9);
+    }
 
     [Fact]
     public void The_text_stands_above_the_dimension_line_and_clear_of_it() =>
@@ -64,7 +92,7 @@ public class DimensionTests
                 var text = items.OfType<DrawingItem.Text>().Single();
                 Assert.InRange(text.Angle, (-Math.PI / 2) + 1e-9, (Math.PI / 2) + 1e-9);
                 var up = Vector2.FromAngle(text.Angle).Left;
-                var line = Feet(dimension).From;
+                var line = items.OfType<DrawingItem.Fill>().First().Paths[0].Vertices[0].Point;
                 var strokes = TextLayout.StrokesOf(text.Content, text.At, text.Height, text.Angle);
                 foreach (var point in strokes.SelectMany(stroke => stroke.Flattened(0.01)))
                 {
@@ -74,6 +102,25 @@ public class DimensionTests
             },
             iter: 200,
             seed: "000000000000B");
+
+    [Fact]
+    public void Rows_stand_10_mm_off_the_outline_and_7_mm_apart_shorter_dimensions_inside()
+    {
+        // Common practice, no source. The outline is 100 x 60.
+        var outline = Path2.Rectangle(new(0, 0, 100, 60));
+        Point2 corner = new(0, 0);
+        var items = Draw(
+            [outline],
+            new PartDimension.Linear(corner, new(100, 0), new(1, 0), -5),
+            new PartDimension.Linear(corner, new(40, 0), new(1, 0), -5),
+            new PartDimension.Linear(new(40, 0), new(70, 0), new(1, 0), -5),
+            new PartDimension.Linear(corner, new(0, 60), new(0, 1), 5));
+        var tips = items.OfType<DrawingItem.Fill>().Select(fill => fill.Paths[0].Vertices[0].Point).ToList();
+        Assert.Contains(new(100, -17), tips);
+        Assert.Equal(2, tips.Count(tip => tip == new Point2(40, -10)));
+        Assert.Contains(new(70, -10), tips);
+        Assert.Contains(tips, tip => tip.DistanceTo(new(-10, 60)) < 1e-9);
+    }
 
     [Fact]
     public void The_text_is_the_distance_along_the_direction()
@@ -91,21 +138,24 @@ public class DimensionTests
     {
         // ISO 129-1: both by eight line widths, here 8 x 0.18 = 1.44 mm: from memory.
         var strokes = Draw(new PartDimension.Linear(new(0, 0), new(50, 0), new(1, 0), 12)).OfType<DrawingItem.Stroke>().ToList();
-        Assert.Contains(strokes, s => s.Path.Start.DistanceTo(new(0, 1.44)) < 1e-9 && s.Path.End.DistanceTo(new(0, 13.44)) < 1e-9);
-        Assert.Contains(strokes, s => s.Path.Start.DistanceTo(new(50, 1.44)) < 1e-9 && s.Path.End.DistanceTo(new(50, 13.44)) < 1e-9);
+        Assert.Contains(strokes, s => s.Path.Start.DistanceTo(new(0, 1.44)) < 1e-9 && s.Path.End.DistanceTo(new(0, 11.44)) < 1e-9);
+        Assert.Contains(strokes, s => s.Path.Start.DistanceTo(new(50, 1.44)) < 1e-9 && s.Path.End.DistanceTo(new(50, 11.44)) < 1e-9);
     }
 
     [Fact]
-    public void A_leader_ends_at_its_place_beside_its_text()
+    public void A_leader_touches_its_circle_square_to_it_and_ends_level_beside_its_text()
     {
         foreach (var textAt in new[] { new Point2(30, 20), new Point2(-60, 20) })
         {
-            var sketch = new Sketch();
-            LeaderDrawing.Draw(sketch, new(new(1, 2), textAt, "⌀8"), 2.5);
-            var stroke = sketch.Items.OfType<DrawingItem.Stroke>().Single();
-            Assert.Equal(new(1, 2), stroke.Path.End);
-            Assert.Equal(new(1, 2), sketch.Items.OfType<DrawingItem.Fill>().Single().Paths[0].Vertices[0].Point);
-            Assert.False(ItemExtents.Of(stroke).Touches(TextExtents.Of(sketch.Items.OfType<DrawingItem.Text>().Single())));
+            var items = Draw([Path2.Circle(new(1, 2), 4)], new PartDimension.Leader(new(1, 2), textAt, "⌀8", 4));
+            var leader = items.OfType<DrawingItem.Stroke>().Single(stroke => stroke.Layer == Layer.Dimensions);
+            var (side, knee, tip) = (leader.Path.Vertices[0].Point, leader.Path.Vertices[1].Point, leader.Path.End);
+            Assert.Equal(4, tip.DistanceTo(new(1, 2)), 1e-9);
+            Assert.Equal(0, (knee - tip).Unit().Cross((tip - new Point2(1, 2)).Unit()), 1e-9);
+            Assert.Equal(side.Y, knee.Y, 1e-9);
+            Assert.Equal(textAt.X > 0, side.X > 1);
+            Assert.Equal(tip, items.OfType<DrawingItem.Fill>().Single().Paths[0].Vertices[0].Point);
+            Assert.False(ItemExtents.Of(leader).Touches(TextExtents.Of(items.OfType<DrawingItem.Text>().Single())));
         }
     }
 
@@ -115,16 +165,18 @@ public class DimensionTests
         return new(from, from + (direction * length) + (direction.Left * lean), direction, offset);
     }
 
-    private static (Point2 From, Point2 To) Feet(PartDimension.Linear dimension)
-    {
-        var from = dimension.From + (dimension.Direction.Left * dimension.Offset);
-        return (from, from + (dimension.Direction * (dimension.To - dimension.From).Dot(dimension.Direction)));
-    }
+    private static List<DrawingItem> Draw(PartDimension.Linear dimension, DisplayUnit unit = DisplayUnit.Millimetre) =>
+        Draw([Path2.Line(dimension.From, dimension.From + (dimension.Direction * 1e-3))], unit, dimension);
 
-    private static List<DrawingItem> Draw(PartDimension.Linear dimension, DisplayUnit unit = DisplayUnit.Millimetre)
+    private static List<DrawingItem> Draw(Path2[] outline, params PartDimension[] dimensions) =>
+        Draw(outline, DisplayUnit.Millimetre, dimensions);
+
+    private static List<DrawingItem> Draw(Path2[] outline, DisplayUnit unit, params PartDimension[] dimensions)
     {
         var sketch = new Sketch();
-        LinearDimension.Draw(sketch, dimension, unit, 2.5);
+        var part = new Part(
+            "part", "Parts", "Part", Making.Template, "", 0, 1, null, [.. outline.Select(path => new PartLine(LineUse.Cut, path))], [], [.. dimensions], [], [], []);
+        Annotations.Draw(sketch, part, new(unit), new(2.5, 3.5, 5), new EvenOddArea(outline, 0.1));
         return [.. sketch.Items];
     }
 }

@@ -12,11 +12,24 @@ public class MeasureTextTests
     [InlineData(0.79375, "1/32")]
     [InlineData(57.15, "2 1/4")]
     [InlineData(-9.525, "-3/8")]
-    [InlineData(0.1, "0")]
-    [InlineData(-0.1, "0")]
-    [InlineData(25.3, "1")]
-    public void Inches_for_marking_out_are_the_nearest_sixty_fourth_in_lowest_terms(double millimetres, string expected) =>
+    [InlineData(0.01, "0")]
+    [InlineData(-0.01, "0")]
+    [InlineData(25.36, "1")]
+    [InlineData(25.3, "0.996")]
+    [InlineData(0.1, "0.004")]
+    public void Inches_are_a_sixty_fourth_where_they_are_one_and_thousandths_elsewhere(double millimetres, string expected) =>
         Assert.Equal(expected, new MeasureText(DisplayUnit.Inch).Coarse(millimetres));
+
+    [Theory]
+    [InlineData(DisplayUnit.Millimetre, 92.075, "92.1 mm [3 5/8 in]", "92.08 mm [3.625 in]")]
+    [InlineData(DisplayUnit.Centimetre, 12.7, "1.27 cm [1/2 in]", "1.27 cm [0.5 in]")]
+    [InlineData(DisplayUnit.Inch, 19.05, "3/4 in [19.1 mm]", "0.75 in [19.05 mm]")]
+    public void Both_units_stand_beside_each_other_where_wanted(DisplayUnit unit, double millimetres, string coarse, string fine)
+    {
+        var text = new MeasureText(unit, showsBoth: true);
+        Assert.Equal(coarse, text.CoarseWithUnit(millimetres));
+        Assert.Equal(fine, text.FineWithUnit(millimetres));
+    }
 
     [Theory]
     [InlineData(DisplayUnit.Millimetre, 12.345, "12.3", "12.35")]
@@ -31,12 +44,12 @@ public class MeasureTextTests
     }
 
     [Fact]
-    public void A_fraction_read_back_is_within_half_a_sixty_fourth() => Gen.Double[0, 2000].Sample(
+    public void Inches_read_back_are_within_the_two_thousandths_at_which_a_fraction_is_written() => Gen.Double[0, 2000].Sample(
         millimetres =>
         {
             var inches = new MeasureText(DisplayUnit.Inch).Coarse(millimetres).Split(' ', '/').Select(double.Parse).ToArray();
             var read = inches.Length switch { 1 => inches[0], 2 => inches[0] / inches[1], _ => inches[0] + (inches[1] / inches[2]) };
-            Assert.Equal(millimetres / 25.4, read, tolerance: (0.5 / 64) + 1e-12);
+            Assert.Equal(millimetres / 25.4, read, tolerance: 0.002 + 1e-9);
         },
         iter: 2000);
 }
