@@ -19,7 +19,7 @@ internal static class Stages
     public static PartList Parts(AirframeDescription airframe) => PartList.Of(airframe);
 
     public static SheetSet Sheets(AirframeDescription airframe, PartList parts) =>
-        PlanSheets.Draw(PlanOptions.Of(airframe, "PlanForge"), parts.Parts).Sheets;
+        PlanSheets.Draw(PlanOptions.Of(airframe, "PlanForge"), parts).Sheets;
 
     public static CutDrawing[] CutDrawings(PartList parts) =>
         [.. parts.Parts.Where(part => part.Making == Making.Cut).Select(Drafting.PartDrawings.CutDrawings.Of)];

@@ -21,6 +21,10 @@ internal static class Drawn
             ["Check every part against the wood."],
             "PlanForge 0.1.0");
 
+    /// <summary>Draws parts without an airframe.</summary>
+    public static PlanSheetsResult Sheets(PlanOptions options, IReadOnlyList<Part> parts) =>
+        PlanSheets.Draw(options, new([.. parts], [], []));
+
     /// <summary>What the title blocks say.</summary>
     public static IssueDescription Issue { get; } = new(
         "B", "A. Builder", "C. Draught", "D. Checker", "2026-11-25", [], new Fingerprint([0x08, 0x86, 0x42, 0x98]), [At, At, At, At, At, At]);
@@ -44,7 +48,7 @@ internal static class Drawn
                 foreach (var unit in new[] { DisplayUnit.Millimetre, DisplayUnit.Inch })
                 {
                     var options = Options(paper.Name, isPortrait, unit);
-                    yield return (options, PlanSheets.Draw(options, SampleParts.All));
+                    yield return (options, Sheets(options, SampleParts.All));
                 }
             }
         }

@@ -1,4 +1,3 @@
-using PlanForge.Drafting.Dimensions;
 using PlanForge.Drafting.Model;
 using PlanForge.Parts;
 
@@ -44,7 +43,7 @@ internal sealed class DimensionRows(ViewSketch view, double first, double step, 
     private (double From, double To) ExtentOf(PartDimension.Linear dimension)
     {
         var trial = new Sketch();
-        LinearDimension.Draw(trial, dimension, view.Unit, view.Height);
+        PlacedAnnotation.Draw(trial, dimension, dimension.Text ?? "", view.Height);
         return isUpright ? (trial.Bounds.MinY, trial.Bounds.MaxY) : (trial.Bounds.MinX, trial.Bounds.MaxX);
     }
 }

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using PlanForge.Airframe;
 using PlanForge.Drafting.Conventions;
-using PlanForge.Drafting.Dimensions;
 using PlanForge.Drafting.Lettering;
 using PlanForge.Drafting.Measures;
 using PlanForge.Drafting.Model;
@@ -26,7 +25,7 @@ internal sealed class ViewSketch
         foreach (var line in _lines)
         {
             Sketch.Stroke(LineConventions.LayerOf(line.Use), line.Path, LineConventions.StyleOf(line.Use));
-            if (line.Use == LineUse.Centre && CentreLineSymbol.For(line.Path, TextHeight) is { } sign)
+            if (line.Use == LineUse.Centre && CentreLineSymbol.For(line.Path, TextHeight).FirstOrDefault() is { } sign)
             {
                 Sketch.Text(sign.Layer, sign.Content, sign.At, sign.Height);
             }
@@ -45,7 +44,7 @@ internal sealed class ViewSketch
     public DisplayUnit Unit { get; }
 
     /// <summary>Height of dimensions, mm: inch fractions need more than plain texts.</summary>
-    public double Height => LetteringSizes.For(Unit).Body;
+    public double Height => LetteringSizes.For(new(Unit)).Body;
 
     /// <summary>Height of texts without fractions, mm.</summary>
     public static double TextHeight => LetteringSizes.Least;
@@ -96,7 +95,7 @@ internal sealed class ViewSketch
         Dimension(from, to, (to - from).Unit(), lineAt - from.Y, trueLength, name);
 
     /// <summary>Draws a dimension.</summary>
-    public void Draw(PartDimension.Linear dimension) => LinearDimension.Draw(Sketch, dimension, Unit, Height);
+    public void Draw(PartDimension.Linear dimension) => PlacedAnnotation.Draw(Sketch, dimension, dimension.Text ?? "", Height);
 
     /// <summary>Letters a text in the free place nearest to a wanted one, with a leader to a place when it has one; leaves it out where there is none.</summary>
     public void NearBy(string text, Point2 wanted, Point2? pointsAt = null)
@@ -119,7 +118,7 @@ internal sealed class ViewSketch
         var at = corner + new Vector2(Air - extents.MinX, Air - extents.MinY);
         if (pointsAt is { } target)
         {
-            LeaderDrawing.Draw(Sketch, new(target, at, text), height);
+            PlacedAnnotation.Draw(Sketch, new(target, at, text), height);
         }
         else
         {

@@ -1,7 +1,7 @@
-using PlanForge.Airframe;
 using PlanForge.Drafting.Conventions;
 using PlanForge.Drafting.Model;
 using PlanForge.Parts;
+using PlanForge.Parts.Wording;
 
 namespace PlanForge.Drafting.PartDrawings;
 
@@ -12,16 +12,16 @@ internal static class DetachedPart
     private const double BlockWidth = 75;
 
     /// <summary>The part as it is described, and its text block.</summary>
-    public static (Sketch Flat, Sketch Block) Upright(Part part, DisplayUnit unit) => Of(part, unit);
+    public static (Sketch Flat, Sketch Block) Upright(Part part, ShownUnits units) => Of(part, units);
 
     /// <summary>The part turned a quarter to the left, and its text block.</summary>
-    public static (Sketch Flat, Sketch Block) Turned(Part part, DisplayUnit unit) => Of(TurnedPart.Of(part), unit);
+    public static (Sketch Flat, Sketch Block) Turned(Part part, ShownUnits units) => Of(TurnedPart.Of(part), units);
 
-    private static (Sketch Flat, Sketch Block) Of(Part part, DisplayUnit unit)
+    private static (Sketch Flat, Sketch Block) Of(Part part, ShownUnits units)
     {
-        var shown = unit == DisplayUnit.Inch ? InchPart.Of(part) : part;
-        var sizes = LetteringSizes.For(unit);
-        var flat = new FlatPart(shown, unit, sizes);
+        var shown = units.HasInches ? InchPart.Of(part) : part;
+        var sizes = LetteringSizes.For(units);
+        var flat = new FlatPart(shown, units, sizes);
         var sketch = new Sketch();
         sketch.Add(flat.Sketch, default);
         if (flat.Name is { } name)
@@ -29,6 +29,6 @@ internal static class DetachedPart
             sketch.Text(name.Layer, name.Content, name.At, name.Height);
         }
 
-        return (sketch, TextBlock.InOneColumn(shown, unit, sizes, BlockWidth, flat.LooseGrainArrow));
+        return (sketch, TextBlock.InOneColumn(shown, units, sizes, BlockWidth, flat.LooseGrainArrow));
     }
 }

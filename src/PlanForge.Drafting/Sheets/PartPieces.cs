@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using PlanForge.Airframe;
 using PlanForge.Drafting.Clipping;
 using PlanForge.Drafting.Conventions;
 using PlanForge.Drafting.Measures;
@@ -7,6 +6,7 @@ using PlanForge.Drafting.Model;
 using PlanForge.Drafting.PartDrawings;
 using PlanForge.Geometry;
 using PlanForge.Parts;
+using PlanForge.Parts.Wording;
 
 namespace PlanForge.Drafting.Sheets;
 
@@ -43,13 +43,13 @@ internal sealed class PartPieces
     /// without its text block is one piece; a turned one is drawn where that makes fewer.
     /// </summary>
     /// <param name="part">The part.</param>
-    /// <param name="unit">The unit lengths are shown in.</param>
+    /// <param name="units">The units lengths are shown in.</param>
     /// <param name="free">The free rectangles of an empty sheet.</param>
-    public static ImmutableArray<SheetItem> Of(Part part, DisplayUnit unit, IReadOnlyList<Bounds2> free)
+    public static ImmutableArray<SheetItem> Of(Part part, ShownUnits units, IReadOnlyList<Bounds2> free)
     {
-        var (flat, block) = DetachedPart.Upright(part, unit);
+        var (flat, block) = DetachedPart.Upright(part, units);
         var items = flat.Bounds.IsEmpty ? [] : Fewest(part, flat, free);
-        if (items.Length > 1 && DetachedPart.Turned(part, unit) is var turned && Fewest(part, turned.Flat, free) is var fewer && fewer.Length < items.Length)
+        if (items.Length > 1 && DetachedPart.Turned(part, units) is var turned && Fewest(part, turned.Flat, free) is var fewer && fewer.Length < items.Length)
         {
             (items, block) = (fewer, turned.Block);
         }

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
-using PlanForge.Airframe;
 using PlanForge.Drafting.Measures;
 using PlanForge.Drafting.PartDrawings;
 using PlanForge.Parts;
+using PlanForge.Parts.Wording;
 
 namespace PlanForge.Drafting.Sheets;
 
@@ -14,7 +14,7 @@ internal sealed class PartPlacing
     private readonly SheetLayout _first;
     private readonly SheetLayout _layout;
     private readonly FreeRectangles _empty;
-    private readonly DisplayUnit _unit;
+    private readonly ShownUnits _units;
     private readonly List<OpenSheet> _sheets = [];
     private readonly ImmutableArray<string>.Builder _warnings = ImmutableArray.CreateBuilder<string>();
     private OpenSheet? _current;
@@ -25,10 +25,10 @@ internal sealed class PartPlacing
     /// <summary>Begins with no sheet.</summary>
     /// <param name="first">Where everything stands on the first sheet, which carries the revision table.</param>
     /// <param name="layout">Where everything stands on the others.</param>
-    /// <param name="unit">The unit lengths are shown in.</param>
-    public PartPlacing(SheetLayout first, SheetLayout layout, DisplayUnit unit)
+    /// <param name="units">The units lengths are shown in.</param>
+    public PartPlacing(SheetLayout first, SheetLayout layout, ShownUnits units)
     {
-        (_first, _layout, _unit) = (first, layout, unit);
+        (_first, _layout, _units) = (first, layout, units);
         _empty = layout.NewSpace(Gap);
     }
 
@@ -45,10 +45,10 @@ internal sealed class PartPlacing
 
     public void Add(Part part)
     {
-        var wanted = Whole(PartArrangements.Upright(part, _unit));
+        var wanted = Whole(PartArrangements.Upright(part, _units.Main, _units.IsBoth));
         if (wanted.Count == 0)
         {
-            wanted = Whole(PartArrangements.Turned(part, _unit));
+            wanted = Whole(PartArrangements.Turned(part, _units.Main, _units.IsBoth));
         }
 
         if (wanted.Count > 0)
@@ -57,7 +57,7 @@ internal sealed class PartPlacing
             return;
         }
 
-        var pieces = PartPieces.Of(part, _unit, _empty.All);
+        var pieces = PartPieces.Of(part, _units, _empty.All);
         foreach (var piece in pieces)
         {
             Place([piece]);

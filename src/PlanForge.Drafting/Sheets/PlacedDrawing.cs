@@ -14,6 +14,15 @@ namespace PlanForge.Drafting.Sheets;
 /// <param name="Bounds">The smallest upright rectangle around it.</param>
 internal sealed record SheetItem(string Title, string Kind, Part? Part, ImmutableArray<DrawingItem> Items, Bounds2 Bounds)
 {
+    /// <summary>The name of the scale of nearly all drawings.</summary>
+    public const string TrueSize = "1:1";
+
+    /// <summary>The name of its scale.</summary>
+    public string Scale { get; init; } = TrueSize;
+
+    /// <summary>The lines in it that belong to no part.</summary>
+    public LinesUsed Used { get; init; }
+
     /// <summary>The views in it that are not at true size, in its own coordinates.</summary>
     public ImmutableArray<ScaledView> ScaledViews { get; init; } = [];
 

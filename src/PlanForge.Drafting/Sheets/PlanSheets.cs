@@ -13,16 +13,16 @@ public static class PlanSheets
 
     /// <summary>Draws the sheets: parts of a kind together, kinds in the order they first come, parts in their own order.</summary>
     /// <param name="options">What the sheets say and are drawn on.</param>
-    /// <param name="parts">The parts; none make no sheet.</param>
+    /// <param name="list">The parts, and the whole airframe in views for the first sheet; nothing of both makes no sheet.</param>
     /// <exception cref="ArgumentException">The paper is unknown.</exception>
-    public static PlanSheetsResult Draw(PlanOptions options, IReadOnlyList<Part> parts)
+    public static PlanSheetsResult Draw(PlanOptions options, PartList list)
     {
         ArgumentNullException.ThrowIfNull(options);
-        ArgumentNullException.ThrowIfNull(parts);
+        ArgumentNullException.ThrowIfNull(list);
         var title = options.Issue.Revision.Length > 0 ? $"{options.Name} rev. {options.Issue.Revision}" : options.Name;
         var paper = Paper.Of(options.Sheets.Paper);
         paper = options.Sheets.IsPortrait || paper.IsRoll ? paper : paper.Across();
-        var notes = new FootNotes(options.Notes, parts);
+        var notes = new FootNotes(options.Notes, LinesUsed.Of(list.Parts).And(LinesUsed.Of(list.Arrangement)));
         var layout = SheetLayout.Of(paper, notes.HeightFor);
         var first = SheetLayout.Of(paper, notes.HeightFor, RevisionTable.HeightOf(options.Issue.Revisions));
         var faults = Faults(options, first, notes).ToImmutableArray();
@@ -31,8 +31,13 @@ public static class PlanSheets
             return new(new(title, Language, []), faults);
         }
 
-        var placing = new PartPlacing(first, layout, options.Unit);
-        foreach (var kind in parts.GroupBy(part => part.Kind, StringComparer.Ordinal))
+        var placing = new PartPlacing(first, layout, new(options.Unit, options.Sheets.HasBothUnits));
+        if (list.Arrangement is { } views && ArrangementSheet.Of(first, views, list.AirframeFigures, options) is { } arrangement)
+        {
+            placing.Begin(arrangement);
+        }
+
+        foreach (var kind in list.Parts.GroupBy(part => part.Kind, StringComparer.Ordinal))
         {
             foreach (var part in kind)
             {
@@ -68,6 +73,13 @@ public static class PlanSheets
         }
     }
 
+    /// <summary>The scale of most of a sheet; others follow in brackets (ISO 7200, from memory).</summary>
+    private static string ScaleOf(List<PlacedDrawing> drawings)
+    {
+        var scales = drawings.Select(drawing => drawing.Item.Scale).Distinct().OrderBy(scale => scale != SheetItem.TrueSize).ToList();
+        return scales.Count == 1 ? scales[0] : $"{scales[0]} ({string.Join(", ", scales.Skip(1))})";
+    }
+
     private static string SizeOf(double width, double height) => $"{Measure.Number(width, 1)} x {Measure.Number(height, 1)} mm";
 
     private static Sheet Finished(OpenSheet open, PlanOptions options, FootNotes notes, int number, int count)
@@ -80,7 +92,7 @@ public static class PlanSheets
         var title = string.Join(", ", drawings.Select(drawing => drawing.Item.Kind).Distinct());
         var sketch = new Sketch();
         SheetFrame.Draw(sketch, layout);
-        TitleBlock.Draw(sketch, layout.TitleBlock, options, new(title, number, count, "1:1"));
+        TitleBlock.Draw(sketch, layout.TitleBlock, options, new(title, number, count, ScaleOf(drawings)));
         if (!layout.Revisions.IsEmpty)
         {
             RevisionTable.Draw(sketch, new(layout.Revisions.MinX, layout.Revisions.MinY), options.Issue.Revisions);
@@ -88,7 +100,7 @@ public static class PlanSheets
 
         CheckBars.DrawPanel(sketch, layout.CheckPanel);
         CheckBars.DrawColumn(sketch, layout.CheckColumn);
-        notes.Draw(sketch, layout.FootNotes, parts);
+        notes.Draw(sketch, layout.FootNotes, drawings.Aggregate(LinesUsed.Of(parts), (used, drawing) => used.And(drawing.Item.Used)));
         foreach (var drawing in drawings)
         {
             sketch.Add(drawing.Item.Items, drawing.Item.Bounds, drawing.Move);

@@ -1,3 +1,4 @@
+using PlanForge.Airframe;
 using PlanForge.Drafting.Measures;
 using PlanForge.Drafting.Model;
 using PlanForge.Drafting.Sheets;
@@ -15,6 +16,14 @@ public sealed record TileOptions(Paper Paper, double Margin = TileOptions.Defaul
 
     /// <summary>The overlap when none is asked for, mm.</summary>
     public const double DefaultOverlap = 10;
+
+    /// <summary>What a description asks for.</summary>
+    /// <exception cref="ArgumentException">The name of the paper is unknown.</exception>
+    public static TileOptions Of(TileDescription tile)
+    {
+        ArgumentNullException.ThrowIfNull(tile);
+        return new(Paper.Of(tile.Paper), tile.Margin, tile.Overlap);
+    }
 
     /// <summary>What is wrong with the options, or null: one sentence without a full stop that says what would be right.</summary>
     public string? Fault()

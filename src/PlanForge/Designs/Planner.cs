@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
+using PlanForge.Airframe;
 using PlanForge.Airframe.Diagnostics;
 using PlanForge.Airframe.Reading;
 using PlanForge.Drafting.Sheets;
+using PlanForge.Drafting.Tiles;
 using PlanForge.Parts;
 
 namespace PlanForge.Designs;
@@ -43,19 +45,35 @@ internal static class Planner
         }
 
         stop.ThrowIfCancellationRequested();
-        var plan = PlanSheets.Draw(PlanOptions.Of(airframe, $"PlanForge {ToolVersion.Text}"), parts.Parts);
-        findings = findings.AddRange(plan.Findings);
-        if (plan.Findings.Any(finding => finding.Severity == Severity.Error))
+        var plan = PlanSheets.Draw(PlanOptions.Of(airframe, $"PlanForge {ToolVersion.Text}"), parts);
+        findings = findings.AddRange(plan.Findings).AddRange(TileFaults(airframe));
+        if (findings.Any(finding => finding.Severity == Severity.Error))
         {
             return new(null, findings, texts);
         }
 
-        var airframeFigures = parts.Figures[..^parts.Parts.Sum(part => part.Figures.Length)];
-        var design = new Design(Path.GetFileName(path), airframe, parts.Parts, airframeFigures, plan.Sheets, findings)
+        var design = new Design(Path.GetFileName(path), airframe, parts.Parts, parts.AirframeFigures, plan.Sheets, findings)
         {
             Sources = sources.DrainToImmutable(),
         };
         return new(design, findings, texts);
+    }
+
+    private static IEnumerable<Diagnostic> TileFaults(AirframeDescription airframe)
+    {
+        var names = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
+        foreach (var tile in airframe.Sheets.Tiles)
+        {
+            if (!names.Add(tile.Paper.Name))
+            {
+                yield return Diagnostic.Error(tile.At, $"tiles on `{tile.Paper.Name}` are asked for twice");
+            }
+
+            if (TileOptions.Of(tile).Fault() is { } fault)
+            {
+                yield return Diagnostic.Error(tile.At, fault);
+            }
+        }
     }
 
     private static string? ReadSection(

@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
-using PlanForge.Airframe;
 using PlanForge.Designs;
 using PlanForge.Drafting.Model;
-using PlanForge.Drafting.Sheets;
 using PlanForge.Drafting.Tiles;
 using PlanForge.Output.Pdf;
 
@@ -30,21 +28,21 @@ internal static class PlanFiles
         {
             stop.ThrowIfCancellationRequested();
             var tiles = TilePlan.Of(design.Sheets, options).Pages ?? throw new InvalidOperationException(options.Fault());
-            files.Add(new($"plan-{options.Paper.Name.ToLowerInvariant()}.pdf", PdfWriter.Write(For(tiles, print), info)));
+            files.Add(new($"plan-{FolderName.Of(options.Paper.Name)}.pdf", PdfWriter.Write(For(tiles, print), info)));
         }
 
         return files.DrainToImmutable();
     }
 
-    /// <summary>The tiled plans that are wanted: one, on the paper of most printers where the design's unit is used.</summary>
+    /// <summary>The tiled plans that are wanted: those of the description, unless the command line names one.</summary>
     private static ImmutableArray<TileOptions> TilesOf(Design design, PrintChoice print) =>
-        [new(print.Tiles ?? Paper.Find(design.Airframe.DisplayUnit == DisplayUnit.Inch ? "Letter" : "A4")!)];
+        print.Tiles is { } paper ? [new(paper)] : [.. design.Airframe.Sheets.Tiles.Select(TileOptions.Of)];
 
     private static PageSet For(PageSet pages, PrintChoice print) => print.Printer is { } printer ? pages.CorrectedFor(printer) : pages;
 
     private static PdfInfo InfoOf(Design design) => new($"PlanForge {ToolVersion.Text}")
     {
-        Author = design.Airframe.Owner,
+        Author = design.Airframe.Issue.Owner,
         Subject = "Full-size templates",
         Attachments = [.. design.Sources.Select(source => new PdfAttachment(source.Name, MediaTypeOf(source.Name), source.Content))],
     };

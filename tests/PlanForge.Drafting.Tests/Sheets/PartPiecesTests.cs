@@ -13,7 +13,7 @@ public class PartPiecesTests
     [Fact]
     public void A_part_larger_than_the_paper_continues_at_match_lines_and_is_reported()
     {
-        var result = PlanSheets.Draw(Drawn.Options("A4"), [SampleParts.Shim(1), SampleParts.LevelRest(500), SampleParts.Shim(2)]);
+        var result = Drawn.Sheets(Drawn.Options("A4"), [SampleParts.Shim(1), SampleParts.LevelRest(500), SampleParts.Shim(2)]);
         Assert.All(result.Sheets.Sheets, sheet => Assert.Equal((297, 210), (sheet.Width, sheet.Height)));
         Assert.Equal(["level-rest", "shim-10", "shim-20"], result.Sheets.Sheets.SelectMany(sheet => sheet.Parts).Distinct().Order());
         var finding = Assert.Single(result.Findings);
@@ -30,7 +30,7 @@ public class PartPiecesTests
     [Fact]
     public void Without_its_text_block_a_part_may_fit_whole()
     {
-        var result = PlanSheets.Draw(Drawn.Options("A4", true), [SampleParts.Former("F2", 90, 130)]);
+        var result = Drawn.Sheets(Drawn.Options("A4", true), [SampleParts.Former("F2", 90, 130)]);
         Assert.Empty(result.Findings);
         Assert.DoesNotContain(
             result.Sheets.Sheets.SelectMany(sheet => sheet.Drawing.Items).OfType<DrawingItem.Text>(),
@@ -43,12 +43,12 @@ public class PartPiecesTests
             (width, height, roomWidth, roomHeight) =>
             {
                 var part = Drawn.Plain(1, width, height);
-                var pieces = PartPieces.Of(part, DisplayUnit.Millimetre, [new(0, 0, roomWidth, roomHeight)]);
+                var pieces = PartPieces.Of(part, new(DisplayUnit.Millimetre), [new(0, 0, roomWidth, roomHeight)]);
                 Assert.All(pieces, piece => Assert.True(piece.Bounds.Width <= roomWidth && piece.Bounds.Height <= roomHeight));
 
                 // Pieces keep the part's coordinates. Along the outline of the part each point is on some piece, and none is off it.
-                var whole = DetachedPart.Upright(part, DisplayUnit.Millimetre).Flat.Bounds;
-                var turned = DetachedPart.Turned(part, DisplayUnit.Millimetre).Flat.Bounds;
+                var whole = DetachedPart.Upright(part, new(DisplayUnit.Millimetre)).Flat.Bounds;
+                var turned = DetachedPart.Turned(part, new(DisplayUnit.Millimetre)).Flat.Bounds;
                 var lines = pieces.SelectMany(piece => piece.Items).OfType<DrawingItem.Stroke>().Where(stroke => stroke.Layer == Layer.Cut)
                     .Select(stroke => stroke.Path).ToList();
                 var outline = Covered(lines, Path2.Rectangle(new(0, 0, width, height)))

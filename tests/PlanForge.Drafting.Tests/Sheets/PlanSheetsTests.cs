@@ -15,7 +15,7 @@ public class PlanSheetsTests
     [Fact]
     public void Every_part_is_on_one_sheet_kinds_together_in_their_order()
     {
-        var sheets = PlanSheets.Draw(Drawn.Options("A1"), SampleParts.All).Sheets.Sheets;
+        var sheets = Drawn.Sheets(Drawn.Options("A1"), SampleParts.All).Sheets.Sheets;
         var expected = SampleParts.All.GroupBy(part => part.Kind).SelectMany(kind => kind).Select(part => part.Id);
         Assert.Equal(expected, sheets.SelectMany(sheet => sheet.Parts));
         Assert.All(Drawn.Everywhere, each => Assert.Equal(
@@ -149,7 +149,7 @@ public class PlanSheetsTests
     [Fact]
     public void The_title_block_says_what_the_sheet_is()
     {
-        var sheets = PlanSheets.Draw(Drawn.Options(), SampleParts.All).Sheets;
+        var sheets = Drawn.Sheets(Drawn.Options(), SampleParts.All).Sheets;
         Assert.Equal("Oxbow 1420 rev. B", sheets.Title);
         foreach (var sheet in sheets.Sheets)
         {
@@ -175,7 +175,7 @@ public class PlanSheetsTests
                 Revisions = [new("A", "first issue", "2026-01-05", "AB", default), new("B", string.Join(' ', Enumerable.Repeat("dowels", 40)), "", "", default)],
             },
         };
-        var sheets = PlanSheets.Draw(options, SampleParts.All).Sheets.Sheets;
+        var sheets = Drawn.Sheets(options, SampleParts.All).Sheets.Sheets;
         Assert.True(sheets.Length > 1);
         var texts = sheets[0].Drawing.Items.OfType<DrawingItem.Text>().ToList();
         var (first, second) = (texts.Find(text => text.Content == "first issue")!, texts.Find(text => text.Content.StartsWith("dowels", StringComparison.Ordinal))!);
@@ -190,7 +190,7 @@ public class PlanSheetsTests
     {
         var long40 = new string('M', 40);
         var options = Drawn.Options() with { Name = long40, Issue = Drawn.Issue with { Owner = long40, Date = long40, Revision = "C" } };
-        var result = PlanSheets.Draw(options, SampleParts.All);
+        var result = Drawn.Sheets(options, SampleParts.All);
         Assert.Empty(result.Sheets.Sheets);
         Assert.Equal(["owner", "date_of_issue", "name"], result.Findings.Select(finding => finding.Message.Split('`')[1]));
         Assert.All(result.Findings, finding => Assert.Equal((Severity.Error, 7, 3), (finding.Severity, finding.At.Line, finding.At.Column)));
@@ -201,7 +201,7 @@ public class PlanSheetsTests
     {
         var options = Drawn.Options();
         var small = options with { Sheets = options.Sheets with { Paper = new("150 x 200 mm", 150, 200) } };
-        var error = Assert.Single(PlanSheets.Draw(small, SampleParts.All).Findings);
+        var error = Assert.Single(Drawn.Sheets(small, SampleParts.All).Findings);
         Assert.StartsWith("paper of 200 x 150 mm is too small for its margins, title block, check bars and notes; at least ", error.Message, StringComparison.Ordinal);
         Assert.Equal(Severity.Error, error.Severity);
     }
@@ -218,7 +218,7 @@ public class PlanSheetsTests
         Assert.False(Says(SampleParts.BenchFigures(4), OfDust));
 
         static bool Says(Part part, string words) =>
-            PlanSheets.Draw(Drawn.Options("A2"), [part]).Sheets.Sheets[0].Drawing.Items.OfType<DrawingItem.Text>()
+            Drawn.Sheets(Drawn.Options("A2"), [part]).Sheets.Sheets[0].Drawing.Items.OfType<DrawingItem.Text>()
                 .Any(text => text.Content.Contains(words, StringComparison.Ordinal));
     }
 
@@ -234,14 +234,14 @@ public class PlanSheetsTests
     [Fact]
     public void The_same_parts_give_the_same_sheets()
     {
-        string Draw() => Drawn.Written(PlanSheets.Draw(Drawn.Options("A4", true, DisplayUnit.Inch), SampleParts.All).Sheets);
+        string Draw() => Drawn.Written(Drawn.Sheets(Drawn.Options("A4", true, DisplayUnit.Inch), SampleParts.All).Sheets);
         Assert.Equal(Draw(), Draw());
     }
 
     [Fact]
     public void A_roll_is_cut_to_the_length_that_the_parts_need()
     {
-        var sheet = Assert.Single(PlanSheets.Draw(Drawn.Options("roll 594"), SampleParts.All).Sheets.Sheets);
+        var sheet = Assert.Single(Drawn.Sheets(Drawn.Options("roll 594"), SampleParts.All).Sheets.Sheets);
         Assert.Equal(594, sheet.Height);
         Assert.Equal(0, sheet.Width % 10);
         var ink = ItemExtents.OfAll(sheet.Drawing.Items.Where(item => item.Layer != Layer.Frame));
@@ -252,7 +252,7 @@ public class PlanSheetsTests
     public void A_roll_is_split_where_it_would_be_longer_than_5_m()
     {
         var parts = Enumerable.Range(0, 30).Select(i => Drawn.Plain(i, 400, 500)).ToList();
-        var sheets = PlanSheets.Draw(Drawn.Options("roll 594"), parts).Sheets.Sheets;
+        var sheets = Drawn.Sheets(Drawn.Options("roll 594"), parts).Sheets.Sheets;
         Assert.All(sheets, sheet => Assert.True(sheet.Width <= 5000));
         Assert.Equal(parts.Select(part => part.Id), sheets.SelectMany(sheet => sheet.Parts));
 
@@ -281,7 +281,7 @@ public class PlanSheetsTests
             sizes =>
             {
                 var parts = sizes.Select((size, i) => Drawn.Plain(i, size.Item1, size.Item2)).ToList();
-                var result = PlanSheets.Draw(Drawn.Options("A3"), parts);
+                var result = Drawn.Sheets(Drawn.Options("A3"), parts);
                 Assert.Equal(
                     parts.Select(part => part.Id).Order(), result.Sheets.Sheets.SelectMany(sheet => sheet.Parts).Distinct().Order());
                 foreach (var (layout, placed) in Placed(Drawn.Options("A3"), parts))
@@ -297,12 +297,12 @@ public class PlanSheetsTests
             seed: "000000000000G");
 
     [Fact]
-    public void No_parts_make_no_sheets() => Assert.Empty(PlanSheets.Draw(Drawn.Options(), []).Sheets.Sheets);
+    public void No_parts_make_no_sheets() => Assert.Empty(Drawn.Sheets(Drawn.Options(), []).Sheets.Sheets);
 
     [Fact]
     public void An_unknown_paper_is_refused_by_name()
     {
-        var error = Assert.Throws<ArgumentException>(() => PlanSheets.Draw(Drawn.Options("B9"), []));
+        var error = Assert.Throws<ArgumentException>(() => Drawn.Sheets(Drawn.Options("B9"), []));
         Assert.Contains("B9", error.Message, StringComparison.Ordinal);
     }
 
@@ -315,8 +315,8 @@ public class PlanSheetsTests
     private static IReadOnlyList<OpenSheet> Drawings(PlanOptions options, IReadOnlyList<Part> parts)
     {
         var paper = Paper.Of(options.Sheets.Paper);
-        var layout = SheetLayout.Of(options.Sheets.IsPortrait || paper.IsRoll ? paper : paper.Across(), new FootNotes(options.Notes, parts).HeightFor);
-        var placing = new PartPlacing(layout, layout, options.Unit);
+        var layout = SheetLayout.Of(options.Sheets.IsPortrait || paper.IsRoll ? paper : paper.Across(), new FootNotes(options.Notes, LinesUsed.Of(parts)).HeightFor);
+        var placing = new PartPlacing(layout, layout, new(options.Unit));
         foreach (var part in parts.GroupBy(part => part.Kind).SelectMany(kind => kind))
         {
             placing.Add(part);

@@ -71,7 +71,7 @@ public class MutatedDesignsTests
             findings = findings.AddRange(list.Findings);
             if (!list.Parts.IsEmpty)
             {
-                var plan = PlanSheets.Draw(PlanOptions.Of(airframe, "test"), list.Parts);
+                var plan = PlanSheets.Draw(PlanOptions.Of(airframe, "test"), list);
                 findings = findings.AddRange(plan.Findings);
                 if (!plan.Sheets.Sheets.IsEmpty)
                 {
