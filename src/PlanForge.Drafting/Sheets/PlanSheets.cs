@@ -76,6 +76,11 @@ public static class PlanSheets
     /// <summary>The scale of most of a sheet; others follow in brackets (ISO 7200, from memory).</summary>
     private static string ScaleOf(List<PlacedDrawing> drawings)
     {
+        if (drawings.Count == 0)
+        {
+            return SheetItem.TrueSize;
+        }
+
         var scales = drawings.Select(drawing => drawing.Item.Scale).Distinct().OrderBy(scale => scale != SheetItem.TrueSize).ToList();
         return scales.Count == 1 ? scales[0] : $"{scales[0]} ({string.Join(", ", scales.Skip(1))})";
     }
@@ -89,7 +94,7 @@ public static class PlanSheets
             ? open.Layout.CutToLength([.. drawings.Select(drawing => drawing.Place)], PartPlacing.Gap, notes.HeightFor)
             : open.Layout;
         var parts = drawings.Select(drawing => drawing.Item.Part).OfType<Part>().Distinct().ToList();
-        var title = string.Join(", ", drawings.Select(drawing => drawing.Item.Kind).Distinct());
+        var title = drawings.Count == 0 ? "Revisions" : string.Join(", ", drawings.Select(drawing => drawing.Item.Kind).Distinct());
         var sketch = new Sketch();
         SheetFrame.Draw(sketch, layout);
         TitleBlock.Draw(sketch, layout.TitleBlock, options, new(title, number, count, ScaleOf(drawings)));
