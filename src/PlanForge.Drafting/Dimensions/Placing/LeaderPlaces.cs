@@ -8,7 +8,7 @@ namespace PlanForge.Drafting.Dimensions.Placing;
 internal sealed class LeaderPlaces
 {
     /// <summary>What a line through a text is worth avoiding by, in mm of longer leader.</summary>
-    public const double TextOnLine = 40;
+    public const double TextOnLine = 100;
 
     // Rings, mm: nearer than the first the arrow has no room; the step is about half a letter's height.
     private const double FirstRing = 7;
