@@ -47,7 +47,7 @@ public sealed class ShimParts : IPartKind
             var (front, rear) = isThickInFront ? (thickness, 0.0) : (0.0, thickness);
 
             // The sizes stand under the wedge: between two of them there is no room for dimension lines.
-            sketch.Label($"{named}: front {text.Size(front)}, rear {text.Size(rear)}", foot + new Vector2(length / 2, -3.2));
+            sketch.Label($"{named}: front {EndText(text, front)}, rear {EndText(text, rear)}", foot + new Vector2(length / 2, -3.2));
             rows.Add([named, text.Fine(front), text.Fine(rear)]);
             sketch.Figure(
                 $"shims.{name}.{MeasureText.Rounded(change * 180 / Math.PI, 3)}",
@@ -67,6 +67,8 @@ public sealed class ShimParts : IPartKind
         sketch.Note("Side views, front to the left; plus raises the leading edge. The thin end is a feather edge: glue to a backing before sanding.");
         return sketch.AsTemplate($"shims-{name}", Title, title, quantity: 1);
     }
+
+    private static string EndText(MeasureText text, double thickness) => thickness == 0 ? "0" : text.FineWithUnit(thickness);
 
     private static string SignedAngle(double radians) => (radians > 0 ? "+" : "") + MeasureText.Angle(radians);
 

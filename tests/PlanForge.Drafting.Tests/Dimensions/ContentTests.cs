@@ -86,7 +86,7 @@ public class ContentTests
             {
                 var thickness = Number(wedge.Bounds.Height);
                 var peak = wedge.Vertices.MaxBy(vertex => vertex.Point.Y).Point;
-                var sizes = peak.X == wedge.Bounds.MinX ? $"front {thickness}, rear 0" : $"front 0, rear {thickness}";
+                var sizes = peak.X == wedge.Bounds.MinX ? $"front {thickness} mm, rear 0" : $"front 0, rear {thickness} mm";
                 Assert.Contains(part.Labels, label => label.Text.EndsWith(sizes, StringComparison.Ordinal));
             });
         }
