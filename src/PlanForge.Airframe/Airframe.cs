@@ -12,8 +12,7 @@ namespace PlanForge.Airframe;
 /// differ only in <c>At</c> describe the same thing.
 /// </remarks>
 /// <param name="Name">The design's name; also the output folder's.</param>
-/// <param name="Revision">The revision letter or number for the title strip, or empty.</param>
-/// <param name="Owner">Legal owner for the title strip, or empty.</param>
+/// <param name="Issue">What the title block says besides: revision, owner and who else signs.</param>
 /// <param name="Notes">Free lines for the sheets.</param>
 /// <param name="DisplayUnit">The unit lengths are shown in: the description's own.</param>
 /// <param name="Parameters">The named parameters in the order of their names: their order in the file says nothing.</param>
@@ -32,8 +31,7 @@ namespace PlanForge.Airframe;
 /// <param name="Cutter">What the cutting machine needs to know.</param>
 public sealed record AirframeDescription(
     string Name,
-    string Revision,
-    string Owner,
+    IssueDescription Issue,
     ImmutableArray<string> Notes,
     DisplayUnit DisplayUnit,
     ImmutableArray<NamedParameter> Parameters,
@@ -50,6 +48,33 @@ public sealed record AirframeDescription(
     ImmutableArray<StockDescription> Stock,
     SheetsDescription Sheets,
     CutterDescription Cutter);
+
+/// <summary>Who issued a design and in which state it is: fields of the title block, as given. Empty where not given.</summary>
+/// <param name="Revision">The revision letter or number.</param>
+/// <param name="Owner">Legal owner.</param>
+/// <param name="Creator">Who made it.</param>
+/// <param name="Approver">Who approved it.</param>
+/// <param name="Date">Date of issue.</param>
+/// <param name="Revisions">The revision table, oldest first.</param>
+/// <param name="Fingerprint">The fingerprint of all values of the description.</param>
+/// <param name="Fields">Where name, revision, owner, creator, approver and date stand, in this order.</param>
+public sealed record IssueDescription(
+    string Revision,
+    string Owner,
+    string Creator,
+    string Approver,
+    string Date,
+    ImmutableArray<RevisionDescription> Revisions,
+    Fingerprint Fingerprint,
+    ImmutableArray<SourcePosition> Fields);
+
+/// <summary>A row of the revision table.</summary>
+/// <param name="Revision">Its letter or number.</param>
+/// <param name="Change">What was changed.</param>
+/// <param name="Date">When, or empty.</param>
+/// <param name="By">By whom, or empty.</param>
+/// <param name="At">Where it stands.</param>
+public sealed record RevisionDescription(string Revision, string Change, string Date, string By, SourcePosition At);
 
 /// <summary>The unit a bare number in the description has and lengths are shown in.</summary>
 public enum DisplayUnit

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PlanForge.Airframe.Diagnostics;
 
 namespace PlanForge.Airframe;
@@ -79,10 +80,32 @@ public sealed record StockDescription(
     string Name, string Material, double Thickness, double Width, double Length, SourcePosition At);
 
 /// <summary>What to draw on.</summary>
-/// <param name="Paper">Name of the paper: A4 to A0, Letter, Legal or Tabloid.</param>
-/// <param name="IsPortrait">True for upright sheets.</param>
+/// <param name="Paper">The paper.</param>
+/// <param name="IsPortrait">True for upright sheets; rolls always lie across.</param>
+/// <param name="IsThirdAngle">True for views in third-angle projection, else they are in first angle.</param>
+/// <param name="HasBothUnits">True when dimensions show the other system of units too.</param>
+/// <param name="Tiles">The small papers that the sheets are printed on in tiles.</param>
 /// <param name="At">Where it stands.</param>
-public sealed record SheetsDescription(string Paper, bool IsPortrait, SourcePosition At);
+public sealed record SheetsDescription(
+    PaperDescription Paper,
+    bool IsPortrait,
+    bool IsThirdAngle,
+    bool HasBothUnits,
+    ImmutableArray<TileDescription> Tiles,
+    SourcePosition At);
+
+/// <summary>Paper by its name, or by its size.</summary>
+/// <param name="Name">A standard name, or the size as written.</param>
+/// <param name="Width">One edge, mm, over 0; null for a standard name.</param>
+/// <param name="Height">The other edge, mm, over 0; null for a standard name.</param>
+public sealed record PaperDescription(string Name, double? Width, double? Height);
+
+/// <summary>Paper that the sheets are printed on in tiles.</summary>
+/// <param name="Paper">The paper; no roll.</param>
+/// <param name="Margin">The edge that the printer leaves white, mm, 0 or more.</param>
+/// <param name="Overlap">How much two neighbours show of each other, mm, 0 or more.</param>
+/// <param name="At">Where it stands.</param>
+public sealed record TileDescription(PaperDescription Paper, double Margin, double Overlap, SourcePosition At);
 
 /// <summary>What the cutting machine needs to know.</summary>
 /// <param name="Kerf">Full width the cutter burns away, mm, or null when it was not measured: then nothing is compensated.</param>

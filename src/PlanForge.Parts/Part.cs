@@ -80,6 +80,9 @@ public enum LineUse
 
     /// <summary>The outline of a neighbouring part.</summary>
     Neighbour,
+
+    /// <summary>A visible edge on a view of something that is not cut from here.</summary>
+    Edge,
 }
 
 /// <summary>A short text on a part.</summary>

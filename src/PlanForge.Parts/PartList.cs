@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PlanForge.Airframe;
 using PlanForge.Airframe.Diagnostics;
+using PlanForge.Parts.Arrangement;
 using PlanForge.Parts.Bolts;
 using PlanForge.Parts.Dowels;
 using PlanForge.Parts.Formers;
@@ -17,6 +18,12 @@ namespace PlanForge.Parts;
 /// <param name="Findings">Warnings and errors that only geometry shows.</param>
 public sealed record PartList(ImmutableArray<Part> Parts, ImmutableArray<Figure> Figures, ImmutableArray<Diagnostic> Findings)
 {
+    /// <summary>The figures that belong to no part: the first of all.</summary>
+    public ImmutableArray<Figure> AirframeFigures { get; init; } = [];
+
+    /// <summary>The whole airframe in views; null when wing and body could not be brought together.</summary>
+    public ArrangementViews? Arrangement { get; init; }
+
     /// <summary>All kinds of parts, in the order of the sheets. A new kind is a new folder and a line here.</summary>
     public static ImmutableArray<IPartKind> Kinds { get; } =
         [new SaddleTemplates(), new SandingFormParts(), new FormerParts(), new WingDowelTemplates(), new BoltParts(), new ShimParts()];
@@ -34,7 +41,8 @@ public sealed record PartList(ImmutableArray<Part> Parts, ImmutableArray<Figure>
 
         var parts = ImmutableArray.CreateBuilder<Part>();
         var figures = ImmutableArray.CreateBuilder<Figure>();
-        figures.AddRange(RiggingFigures.Of(airframe));
+        var airframeFigures = RiggingFigures.Of(airframe);
+        figures.AddRange(airframeFigures);
         foreach (var kind in Kinds)
         {
             foreach (var part in kind.Make(airframe, findings))
@@ -45,6 +53,10 @@ public sealed record PartList(ImmutableArray<Part> Parts, ImmutableArray<Figure>
         }
 
         var hasErrors = findings.Any(finding => finding.Severity == Severity.Error);
-        return new(hasErrors ? [] : parts.ToImmutable(), figures.ToImmutable(), [.. findings.OrderBy(finding => finding.At.Line).ThenBy(finding => finding.At.Column)]);
+        return new(hasErrors ? [] : parts.ToImmutable(), figures.ToImmutable(), [.. findings.OrderBy(finding => finding.At.Line).ThenBy(finding => finding.At.Column)])
+        {
+            AirframeFigures = airframeFigures,
+            Arrangement = hasErrors ? null : ArrangementViews.Of(airframe),
+        };
     }
 }

@@ -26,8 +26,12 @@ internal static class Application
         var isQuiet = arguments.Has(Syntax.Quiet);
         if (arguments.Command == Syntax.Draw)
         {
-            var folder = arguments.ValueOf(Syntax.To) ?? Syntax.DefaultFolder;
-            return new DrawCommand(terminal, isQuiet, folder, disk).Run(arguments.Operands);
+            return Draw(arguments, terminal, disk);
+        }
+
+        if (arguments.Command == Syntax.Calibrate)
+        {
+            return new CalibrateCommand(terminal, arguments).Run();
         }
 
         if (arguments.Command == Syntax.Check)
@@ -37,6 +41,23 @@ internal static class Application
 
         terminal.Results.Write(TextOf(arguments));
         return ExitCode.Done;
+    }
+
+    private static ExitCode Draw(Arguments arguments, Terminal terminal, IDisk disk)
+    {
+        var isQuiet = arguments.Has(Syntax.Quiet);
+        var messages = new Messages(terminal, isQuiet);
+        try
+        {
+            return PrintOptions.Read(arguments, messages, out var code) is { } print
+                ? new DrawCommand(terminal, isQuiet, arguments.ValueOf(Syntax.To) ?? Syntax.DefaultFolder, print, disk).Run(arguments.Operands)
+                : code;
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            messages.Error(arguments.ValueOf(Syntax.Profiles) ?? Syntax.Program, $"cannot be read: {fault.Message}");
+            return ExitCode.FileSystemFault;
+        }
     }
 
     private static string TextOf(Arguments arguments)

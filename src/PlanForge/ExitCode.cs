@@ -6,7 +6,7 @@ internal enum ExitCode
     /// <summary>Everything asked for was done.</summary>
     Done = 0,
 
-    /// <summary>A description, or a section file it names, is at fault.</summary>
+    /// <summary>A description, a section file it names, or the file of printers is at fault.</summary>
     DescriptionFault = 1,
 
     /// <summary>The command line is at fault; nothing was read or written.</summary>

@@ -18,10 +18,8 @@ internal static class Stages
 
     public static PartList Parts(AirframeDescription airframe) => PartList.Of(airframe);
 
-    public static SheetSet Sheets(AirframeDescription airframe, PartList parts) => PlanSheets.Draw(
-        new(
-            airframe.Name, airframe.Revision, airframe.Owner, "PlanForge", airframe.Sheets.Paper, airframe.Sheets.IsPortrait, airframe.DisplayUnit, airframe.Notes),
-        parts.Parts).Sheets;
+    public static SheetSet Sheets(AirframeDescription airframe, PartList parts) =>
+        PlanSheets.Draw(PlanOptions.Of(airframe, "PlanForge"), parts).Sheets;
 
     public static CutDrawing[] CutDrawings(PartList parts) =>
         [.. parts.Parts.Where(part => part.Making == Making.Cut).Select(Drafting.PartDrawings.CutDrawings.Of)];

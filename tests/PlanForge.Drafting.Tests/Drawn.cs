@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using PlanForge.Airframe;
+using PlanForge.Airframe.Diagnostics;
 using PlanForge.Drafting.Model;
 using PlanForge.Drafting.Sheets;
 using PlanForge.Geometry;
@@ -12,7 +13,23 @@ namespace PlanForge.Drafting.Tests;
 internal static class Drawn
 {
     public static PlanOptions Options(string paper = "A3", bool isPortrait = false, DisplayUnit unit = DisplayUnit.Millimetre) =>
-        new("Oxbow 1420", "B", "A. Builder", "PlanForge 0.1.0", paper, isPortrait, unit, ["Check every part against the wood."]);
+        new(
+            "Oxbow 1420",
+            Issue,
+            new(new(paper, null, null), isPortrait, false, false, [], At),
+            unit,
+            ["Check every part against the wood."],
+            "PlanForge 0.1.0");
+
+    /// <summary>Draws parts without an airframe.</summary>
+    public static PlanSheetsResult Sheets(PlanOptions options, IReadOnlyList<Part> parts) =>
+        PlanSheets.Draw(options, new([.. parts], [], []));
+
+    /// <summary>What the title blocks say.</summary>
+    public static IssueDescription Issue { get; } = new(
+        "B", "A. Builder", "C. Draught", "D. Checker", "2026-11-25", [], new Fingerprint([0x08, 0x86, 0x42, 0x98]), [At, At, At, At, At, At]);
+
+    private static SourcePosition At => new("demo.yaml", 7, 3);
 
     private static readonly Lazy<ImmutableArray<(PlanOptions Options, PlanSheetsResult Result)>> OnAllPapers =
         new(() => [.. DrawOnAllPapers()]);
@@ -24,14 +41,14 @@ internal static class Drawn
 
     private static IEnumerable<(PlanOptions Options, PlanSheetsResult Result)> DrawOnAllPapers()
     {
-        foreach (var paper in Paper.All)
+        foreach (var paper in Paper.All.Concat(Paper.Rolls))
         {
             foreach (var isPortrait in new[] { true, false })
             {
                 foreach (var unit in new[] { DisplayUnit.Millimetre, DisplayUnit.Inch })
                 {
                     var options = Options(paper.Name, isPortrait, unit);
-                    yield return (options, PlanSheets.Draw(options, SampleParts.All));
+                    yield return (options, Sheets(options, SampleParts.All));
                 }
             }
         }

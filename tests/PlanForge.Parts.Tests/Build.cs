@@ -82,8 +82,7 @@ internal static class Description
     public static AirframeDescription Airframe(
         WingDescription wing, ImmutableArray<FuselageStation> stations, double skin = 3, params ImmutableArray<FormerDescription> formers) => new(
             "Test",
-            "",
-            "",
+            new("", "", "", "", "", [], new Fingerprint([0, 0, 0, 0]), [Build.Nowhere, Build.Nowhere, Build.Nowhere, Build.Nowhere, Build.Nowhere, Build.Nowhere]),
             [],
             DisplayUnit.Millimetre,
             [],
@@ -98,7 +97,7 @@ internal static class Description
             null,
             new BenchDescription(10, 50, Build.Nowhere),
             [],
-            new SheetsDescription("A3", false, Build.Nowhere),
+            new SheetsDescription(new("A3", null, null), false, false, false, [], Build.Nowhere),
             new CutterDescription(null, Build.Nowhere));
 
     /// <summary>A plate wing of given dihedral and incidence (degrees) at station 100, height 60, on a box 90 wide.</summary>

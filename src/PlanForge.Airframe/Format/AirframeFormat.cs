@@ -10,9 +10,30 @@ internal static class AirframeFormat
     public static readonly Key<TextFormat> Name = new("name", TextFormat.Name,
         "The design's name; the output folder is called after it.", Required);
 
-    public static readonly Key<TextFormat> Revision = new("revision", TextFormat.Line, "Revision for the title strip.");
+    public static readonly Key<TextFormat> Revision = new("revision", TextFormat.Line, "Revision for the title block.");
 
-    public static readonly Key<TextFormat> Owner = new("owner", TextFormat.Line, "Legal owner for the title strip.");
+    public static readonly Key<TextFormat> Owner = new("owner", TextFormat.Line, "Legal owner for the title block.");
+
+    public static readonly Key<TextFormat> Creator = new("creator", TextFormat.Line, "Who made the design, for the title block.");
+
+    public static readonly Key<TextFormat> Approver = new("approver", TextFormat.Line, "Who approved it, for the title block.");
+
+    public static readonly Key<TextFormat> IssueDate = new("date_of_issue", TextFormat.Line,
+        "Date of issue for the title block, as it is to stand there; without it there is none.");
+
+    public static readonly Key<TextFormat> RevisionIndex = new("revision", TextFormat.Line, "Its letter or number.", Required);
+
+    public static readonly Key<TextFormat> RevisionChange = new("change", TextFormat.Line, "What was changed.", Required);
+
+    public static readonly Key<TextFormat> RevisionDate = new("date", TextFormat.Line, "When, as it is to stand there.");
+
+    public static readonly Key<TextFormat> RevisionBy = new("by", TextFormat.Line, "By whom.");
+
+    public static readonly MappingFormat PastRevision = new("revision-entry", "a revision",
+        RevisionIndex, RevisionChange, RevisionDate, RevisionBy);
+
+    public static readonly Key<ListFormat> Revisions = new("revisions", new(() => PastRevision),
+        "The revision table of the first sheet, oldest first.");
 
     public static readonly Key<ListFormat> Notes = new("notes", new(() => TextFormat.Line), "Lines of text for the sheets.");
 
@@ -60,6 +81,7 @@ internal static class AirframeFormat
     public static readonly Key<MappingFormat> Cutter = new("cutter", WorkshopFormat.Cutter,
         "What the cutting machine needs to know.", AssumedEmpty);
 
-    public static readonly MappingFormat Root = new("description", "the description", Version, Name, Revision, Owner, Notes, Units,
+    public static readonly MappingFormat Root = new("description", "the description", Version, Name, Revision, Owner, Creator,
+        Approver, IssueDate, Revisions, Notes, Units,
         Parameters, Wing, Fuselage, Formers, Saddle, Retention, Tailplane, Shims, ThrustLine, Bench, Stock, Sheets, Cutter);
 }

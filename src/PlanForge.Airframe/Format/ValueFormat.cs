@@ -65,6 +65,25 @@ internal sealed class SizeFormat(bool allowsOne) : ValueFormat
     public bool AllowsOne => allowsOne;
 }
 
+/// <summary>Paper: a name, or its size <c>W x H</c>.</summary>
+/// <param name="names">The names.</param>
+internal sealed class PaperFormat(ImmutableArray<string> names) : ValueFormat
+{
+    private static readonly ImmutableArray<string> CutNames =
+        ["A4", "A3", "A2", "A1", "A0", "Letter", "Legal", "Tabloid", "ANSI C", "ANSI D", "ANSI E"];
+
+    /// <summary>Cut paper: what tiles are printed on.</summary>
+    public static readonly PaperFormat Cut = new(CutNames);
+
+    /// <summary>Cut paper, and rolls by their width in millimetres.</summary>
+    public static readonly PaperFormat Any = new([.. CutNames, "roll 594", "roll 610", "roll 841", "roll 914"]);
+
+    public ImmutableArray<string> Names => names;
+
+    /// <summary>True when a text means a size: no name begins with a figure.</summary>
+    public static bool IsSize(string text) => text.Length > 0 && (char.IsAsciiDigit(text[0]) || text[0] == '.');
+}
+
 /// <summary>A section by name: <c>naca 2412</c> or <c>FILE.dat</c>.</summary>
 internal sealed class SectionNameFormat : ValueFormat;
 

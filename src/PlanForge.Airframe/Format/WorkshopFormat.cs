@@ -18,13 +18,34 @@ internal static class WorkshopFormat
     public static readonly MappingFormat Stock = new("stock-sheet", "a sheet of stock",
         StockName, StockMaterial, StockThickness, StockSize);
 
-    public static readonly Key<WordFormat> Paper = new("paper", new("A4", "A3", "A2", "A1", "A0", "Letter", "Legal", "Tabloid"),
-        "The paper.", DefaultsTo("A3"));
+    public static readonly Key<PaperFormat> Paper = new("paper", PaperFormat.Any, "The paper.", DefaultsTo("A3"));
 
     public static readonly Key<WordFormat> Orientation = new("orientation", new("portrait", "landscape"),
         "Which way round the paper is used.", DefaultsTo("landscape"));
 
-    public static readonly MappingFormat Sheets = new("sheets", "the sheets", Paper, Orientation);
+    public static readonly Key<WordFormat> Projection = new("projection", new("first angle", "third angle"),
+        "How the views of the general arrangement are set out.", DefaultsTo("first angle"));
+
+    public static readonly Key<WordFormat> Lengths = new("lengths", new("own units", "both units"),
+        "Whether dimensions are in the description's units alone, or with the other system's beside them.", DefaultsTo("own units"));
+
+    public static readonly Key<PaperFormat> TilePaper = new("paper", PaperFormat.Cut, "The paper of the tiles.", Required);
+
+    public static readonly Key<QuantityFormat> TileMargin = new("margin", QuantityFormat.LengthFromZero,
+        "The edge that the printer leaves white.", DefaultsTo("10 mm"));
+
+    public static readonly Key<QuantityFormat> TileOverlap = new("overlap", QuantityFormat.LengthFromZero,
+        "How much two neighbouring tiles show of each other.", DefaultsTo("10 mm"));
+
+    public static readonly MappingFormat Tile = new("tile", "a tile's paper", TilePaper, TileMargin, TileOverlap);
+
+    public static readonly ChoiceFormat TileChoice = new("tile-paper", "a tile's paper", PaperFormat.Cut, Tile);
+
+    public static readonly Key<ListFormat> Tiles = new("tiles", new(() => TileChoice),
+        "Small papers that the sheets are printed on in tiles, each into a file of its own.",
+        Otherwise("A4, or Letter where units are in"));
+
+    public static readonly MappingFormat Sheets = new("sheets", "the sheets", Paper, Orientation, Projection, Lengths, Tiles);
 
     public static readonly Key<QuantityFormat> Kerf = new("kerf", QuantityFormat.LengthFromZero,
         "Full width the cutter burns away, as measured; without it nothing is compensated.");

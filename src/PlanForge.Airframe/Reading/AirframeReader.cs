@@ -52,7 +52,7 @@ public static class AirframeReader
         var thrustLine = FittingReader.ThrustLine(values.Mapping(AirframeFormat.ThrustLine));
         var bench = FittingReader.Bench(values.Mapping(AirframeFormat.Bench));
         var stock = WorkshopReader.Stock(values.List(AirframeFormat.Stock), findings);
-        var sheets = WorkshopReader.Sheets(values.Mapping(AirframeFormat.Sheets));
+        var sheets = WorkshopReader.Sheets(values.Mapping(AirframeFormat.Sheets), units);
         var cutter = WorkshopReader.Cutter(values.Mapping(AirframeFormat.Cutter));
         if (diagnostics.HasErrors || wing is null || fuselage is null || saddle is null || shims is null || bench is null
             || sheets is null || cutter is null)
@@ -63,8 +63,7 @@ public static class AirframeReader
         parameters.WarnOfUnused();
         var airframe = new AirframeDescription(
             values.Text(AirframeFormat.Name),
-            values.Text(AirframeFormat.Revision),
-            values.Text(AirframeFormat.Owner),
+            IssueReader.Read(values, files),
             [.. values.List(AirframeFormat.Notes).OfType<TextValue>().Select(note => note.Text)],
             units,
             parameters.ToNamed(),

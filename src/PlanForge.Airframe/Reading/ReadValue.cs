@@ -27,6 +27,9 @@ internal sealed record WordValue(SourcePosition At, int Index) : ReadValue(At);
 /// <summary>Two lengths, mm.</summary>
 internal sealed record SizeValue(SourcePosition At, double First, double Second) : ReadValue(At);
 
+/// <summary>Paper.</summary>
+internal sealed record PaperValue(SourcePosition At, PaperDescription Paper) : ReadValue(At);
+
 /// <summary>A list of what its items were read as.</summary>
 internal sealed record ListValue(SourcePosition At, List<ReadValue> Items) : ReadValue(At);
 
@@ -66,6 +69,9 @@ internal sealed record MappingValues(SourcePosition At, MappingFormat Format, Re
     /// <summary>A size; NaN when it failed or is missing.</summary>
     public (double First, double Second) Size(Key<SizeFormat> key) =>
         Find(key) is SizeValue size ? (size.First, size.Second) : (double.NaN, double.NaN);
+
+    /// <summary>Paper; null when it failed.</summary>
+    public PaperDescription? Paper(Key<PaperFormat> key) => (Find(key) as PaperValue)?.Paper;
 
     /// <summary>A list's items; none when it failed or is absent.</summary>
     public List<ReadValue> List(Key<ListFormat> key) => (Find(key) as ListValue)?.Items ?? [];

@@ -10,7 +10,11 @@ namespace PlanForge.Airframe.Reading;
 internal sealed class SectionFiles(string description, Func<string, string?> read, DiagnosticList diagnostics)
 {
     private readonly Dictionary<string, Section?> _sections = new(StringComparer.Ordinal);
+    private readonly SortedDictionary<string, string> _texts = new(StringComparer.Ordinal);
     private readonly HashSet<string> _missing = new(StringComparer.Ordinal);
+
+    /// <summary>The texts of the files that were found, in the order of their paths.</summary>
+    public IEnumerable<KeyValuePair<string, string>> Texts => _texts;
 
     /// <summary>The section of a file; null when it is missing or wrong, reported here the one, in the file the other.</summary>
     public Section? Find(string path, SourcePosition at)
@@ -28,6 +32,7 @@ internal sealed class SectionFiles(string description, Func<string, string?> rea
         Section? section = null;
         if (read(path) is { } text)
         {
+            _texts.Add(path, text);
             var folder = description[..(description.LastIndexOfAny(['/', '\\']) + 1)];
             var result = SectionFile.Read(folder + path, text);
             foreach (var finding in result.Diagnostics)

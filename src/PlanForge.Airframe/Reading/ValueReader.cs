@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using PlanForge.Airframe.Diagnostics;
 using PlanForge.Airframe.Expressions;
@@ -112,7 +113,9 @@ internal sealed class ValueReader(QuantityReader quantities, IParameters paramet
             case SizeFormat size:
                 return _sizes.Read(scalar, size, label);
             case WordFormat words:
-                return ReadWord(scalar, words, label);
+                return ReadWord(scalar, words.Words, label);
+            case PaperFormat paper:
+                return ReadPaper(scalar, paper, label);
             case VersionFormat:
                 return scalar.Text == VersionFormat.Current
                     ? new WordValue(scalar.At, 0)
@@ -122,17 +125,30 @@ internal sealed class ValueReader(QuantityReader quantities, IParameters paramet
         }
     }
 
-    private ReadValue ReadWord(YamlScalar scalar, WordFormat format, string label)
+    private ReadValue ReadWord(YamlScalar scalar, ImmutableArray<string> words, string label)
     {
-        var index = format.Words.IndexOf(scalar.Text);
+        var index = words.IndexOf(scalar.Text);
         if (index >= 0)
         {
             return new WordValue(scalar.At, index);
         }
 
-        var near = Spelling.Near(scalar.Text, format.Words);
+        var near = Spelling.Near(scalar.Text, words);
         return Fail(scalar.At, $"{label} cannot be {Quote.Text(scalar.Text)}; "
-            + (near is null ? $"it must be {Quote.Alternatives(format.Words)}" : $"did you mean `{near}`?"));
+            + (near is null ? $"it must be {Quote.Alternatives(words)}" : $"did you mean `{near}`?"));
+    }
+
+    private ReadValue ReadPaper(YamlScalar scalar, PaperFormat format, string label)
+    {
+        if (PaperFormat.IsSize(scalar.Text))
+        {
+            var size = _sizes.Read(scalar, new SizeFormat(false), label);
+            return double.IsNaN(size.First) || double.IsNaN(size.Second)
+                ? new FailedValue(scalar.At)
+                : new PaperValue(scalar.At, new(scalar.Text, size.First, size.Second));
+        }
+
+        return ReadWord(scalar, format.Names, label) is WordValue ? new PaperValue(scalar.At, new(scalar.Text, null, null)) : new FailedValue(scalar.At);
     }
 
     private ReadValue ReadText(YamlScalar scalar, ValueFormat format, string label)

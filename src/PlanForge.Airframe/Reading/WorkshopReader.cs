@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PlanForge.Airframe.Diagnostics;
 using PlanForge.Airframe.Format;
 
 namespace PlanForge.Airframe.Reading;
@@ -6,6 +7,9 @@ namespace PlanForge.Airframe.Reading;
 /// <summary>Makes stock, sheets and cutter from their values.</summary>
 internal static class WorkshopReader
 {
+    // The defaults of the format, for tiles that are given by their paper alone.
+    private const double UsualMargin = 10;
+
     /// <summary>The sheets of material that can be made.</summary>
     public static ImmutableArray<StockDescription> Stock(List<ReadValue> items, Findings findings)
     {
@@ -32,9 +36,39 @@ internal static class WorkshopReader
     }
 
     /// <summary>What to draw on; null when it failed.</summary>
-    public static SheetsDescription? Sheets(MappingValues? values) => values is null
+    /// <param name="values">The mapping.</param>
+    /// <param name="units">The description's units.</param>
+    public static SheetsDescription? Sheets(MappingValues? values, DisplayUnit units) => values is null
         ? null
-        : new(values.WordText(WorkshopFormat.Paper), values.WordText(WorkshopFormat.Orientation) == "portrait", values.At);
+        : values.Paper(WorkshopFormat.Paper) is not { } paper ? null
+        : new(
+            paper,
+            values.WordText(WorkshopFormat.Orientation) == "portrait",
+            values.WordText(WorkshopFormat.Projection) == "third angle",
+            values.WordText(WorkshopFormat.Lengths) == "both units",
+            values.Has(WorkshopFormat.Tiles) ? Tiles(values.List(WorkshopFormat.Tiles)) : [UsualTile(units, values.At)],
+            values.At);
+
+    private static ImmutableArray<TileDescription> Tiles(List<ReadValue> items)
+    {
+        var tiles = ImmutableArray.CreateBuilder<TileDescription>(items.Count);
+        foreach (var item in items)
+        {
+            if (item is PaperValue { Paper: var name })
+            {
+                tiles.Add(new(name, UsualMargin, UsualMargin, item.At));
+            }
+            else if (item is MappingValues values && values.Paper(WorkshopFormat.TilePaper) is { } paper)
+            {
+                tiles.Add(new(paper, values.Number(WorkshopFormat.TileMargin), values.Number(WorkshopFormat.TileOverlap), values.At));
+            }
+        }
+
+        return tiles.ToImmutable();
+    }
+
+    private static TileDescription UsualTile(DisplayUnit units, SourcePosition at) =>
+        new(new(units == DisplayUnit.Inch ? "Letter" : "A4", null, null), UsualMargin, UsualMargin, at);
 
     /// <summary>What the cutter needs; null when it failed.</summary>
     public static CutterDescription? Cutter(MappingValues? values) => values is null

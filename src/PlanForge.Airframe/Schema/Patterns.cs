@@ -17,6 +17,9 @@ internal static class Patterns
     /// <summary>Two sides with an x between them.</summary>
     public const string Size = @"^[^x×]*\S\s*[x×]\s*\S";
 
+    /// <summary>A size that begins with a figure, as no name of paper does.</summary>
+    public const string PaperSize = @"^[\d.][^x×]*[x×]\s*\S";
+
     /// <summary>
     /// What begins with a word or a parenthesis, or has an operator behind its first value; without a comma between two digits.
     /// A single literal is none, or <c>2 1/4 deg</c> would do for a length.

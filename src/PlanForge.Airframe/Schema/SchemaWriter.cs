@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.Json;
 using PlanForge.Airframe.Format;
@@ -95,6 +96,9 @@ internal sealed class SchemaWriter(Utf8JsonWriter json)
             case SizeFormat size:
                 WriteSize(size);
                 break;
+            case PaperFormat paper:
+                WritePaper(paper);
+                break;
             case SectionNameFormat:
                 json.WriteString("type", "string");
                 json.WriteString("pattern", Patterns.SectionName);
@@ -149,14 +153,29 @@ internal sealed class SchemaWriter(Utf8JsonWriter json)
         }
     }
 
-    private void WriteWords(WordFormat words)
+    private void WriteWords(WordFormat words) => WriteEnumeration(words.Words);
+
+    private void WriteEnumeration(ImmutableArray<string> words)
     {
         json.WriteStartArray("enum");
-        foreach (var word in words.Words)
+        foreach (var word in words)
         {
             json.WriteStringValue(word);
         }
 
+        json.WriteEndArray();
+    }
+
+    private void WritePaper(PaperFormat paper)
+    {
+        json.WriteStartArray("anyOf");
+        json.WriteStartObject();
+        WriteEnumeration(paper.Names);
+        json.WriteEndObject();
+        json.WriteStartObject();
+        json.WriteString("type", "string");
+        json.WriteString("pattern", Patterns.PaperSize);
+        json.WriteEndObject();
         json.WriteEndArray();
     }
 

@@ -12,6 +12,9 @@ internal readonly record struct LetteringSizes(double Body, double Name, double 
     /// <summary>The least height that is drawn, mm.</summary>
     public const double Least = 2.5;
 
+    /// <summary>The captions in the fields of the title block alone, mm: the least size of ISO 3098. Nobody works by them.</summary>
+    public const double Caption = 1.8;
+
     // Line pitch in heights, ISO 3098-0: 15/10 and 19/10 where accents stand over capitals; the first a little freer for easy reading.
     private const double Pitch = 1.6;
     private const double AccentPitch = 1.9;

@@ -23,6 +23,7 @@ public static class LineConventions
     internal static ReadOnlySpan<LineUse> Uses =>
     [
         LineUse.Cut, LineUse.Trim, LineUse.Score, LineUse.Hidden, LineUse.Centre, LineUse.Datum, LineUse.Station, LineUse.Neighbour,
+        LineUse.Edge,
     ];
 
     /// <summary>Type and width of a line by its meaning.</summary>
@@ -44,6 +45,7 @@ public static class LineConventions
         LineUse.Datum => (new(LineType.LongDashedDotted, 0.25), Layer.CentreAndDatum, "datum line"),
         LineUse.Station => (new(LineType.Continuous, 0.13), Layer.Reference, "station, other part"),
         LineUse.Neighbour => (new(LineType.LongDashedDoubleDotted, 0.18), Layer.Reference, "neighbouring part"),
+        LineUse.Edge => (new(LineType.Continuous, 0.35), Layer.Reference, "edge"),
         _ => throw new ArgumentOutOfRangeException(nameof(use), use, "A line has one of the meanings of LineUse."),
     };
 }

@@ -44,7 +44,15 @@ internal static class CheckBars
     public static void DrawColumn(Sketch sketch, Bounds2 column) =>
         Draw(sketch, new(column.MinX + 6, column.MinY + 3), new(0, 1), MetricLength, 10, 5, "100 mm");
 
-    private static void Draw(Sketch sketch, Point2 start, Vector2 along, double length, int parts, int longEvery, string label)
+    /// <summary>Draws a bar with its ticks on the left of its direction and its length behind its end.</summary>
+    /// <param name="sketch">Where it is drawn.</param>
+    /// <param name="start">Where it starts.</param>
+    /// <param name="along">Unit direction.</param>
+    /// <param name="length">Its length, mm.</param>
+    /// <param name="parts">How many parts it is divided into.</param>
+    /// <param name="longEvery">Every how many parts a tick is long.</param>
+    /// <param name="label">Its length in words.</param>
+    public static void Draw(Sketch sketch, Point2 start, Vector2 along, double length, int parts, int longEvery, string label)
     {
         var end = start + (along * length);
         sketch.Line(Layer.Frame, start, end, LineConventions.Thin);

@@ -4,7 +4,6 @@ using PlanForge.Drafting.Lettering;
 using PlanForge.Drafting.Model;
 using PlanForge.Drafting.PartDrawings;
 using PlanForge.Geometry;
-using PlanForge.Parts;
 
 namespace PlanForge.Drafting.Sheets;
 
@@ -19,6 +18,8 @@ internal sealed class FootNotes
         "Sanding dust and adhesives (CA, epoxy) harm lungs, eyes and skin: mask, goggles, fresh air. "
         + "The makers' sheets and local rules come first.";
 
+    private const string Views = "Formers are drawn as seen from aft.";
+
     private const double Height = LetteringSizes.Least;
     private const double Gap = 2;
     private const double SampleLength = 14;
@@ -30,8 +31,8 @@ internal sealed class FootNotes
 
     /// <summary>Makes the notes of a set of sheets.</summary>
     /// <param name="notes">Notes of the owner.</param>
-    /// <param name="parts">All parts of the set: every sheet keeps room for what any sheet has to say.</param>
-    public FootNotes(ImmutableArray<string> notes, IEnumerable<Part> parts) => (_notes, _all) = (notes, LinesUsed.Of(parts));
+    /// <param name="all">What the whole set has in it: every sheet keeps room for what any sheet has to say.</param>
+    public FootNotes(ImmutableArray<string> notes, LinesUsed all) => (_notes, _all) = (notes, all);
 
     /// <summary>The height all notes of the set need at a width, mm.</summary>
     public double HeightFor(double width)
@@ -40,10 +41,10 @@ internal sealed class FootNotes
         return sketch.Bounds.IsEmpty ? 0 : sketch.Bounds.Height + (2 * Gap);
     }
 
-    /// <summary>Draws the notes that some parts call for.</summary>
-    public void Draw(Sketch sheet, Bounds2 room, IEnumerable<Part> parts)
+    /// <summary>Draws the notes that what is on a sheet calls for.</summary>
+    public void Draw(Sketch sheet, Bounds2 room, LinesUsed used)
     {
-        var sketch = Draw(room.Width, LinesUsed.Of(parts));
+        var sketch = Draw(room.Width, used);
         sheet.Add(sketch, new(room.MinX, room.MinY + Gap - sketch.Bounds.MinY));
     }
 
@@ -51,6 +52,7 @@ internal sealed class FootNotes
     {
         var sketch = new Sketch();
         var y = DrawLegend(sketch, width, used);
+        y = used.HasCutParts ? DrawText(sketch, Views, width, y) : y;
         foreach (var note in _notes)
         {
             y = DrawText(sketch, note, width, y);

@@ -1,11 +1,13 @@
+using System.Collections.Immutable;
 using PlanForge.Parts;
+using PlanForge.Parts.Arrangement;
 
 namespace PlanForge.Drafting.Sheets;
 
 /// <summary>What some parts have in them that a sheet must explain or warn of.</summary>
 /// <param name="Uses">One bit for each meaning of a line.</param>
 /// <param name="HasCutParts">True when one is cut by machine.</param>
-/// <param name="HasBenchWork">True when one is sanded or glued: everything cut, everything with an edge to be worked to.</param>
+/// <param name="HasBenchWork">True when one is cut, sanded or glued: everything that has an edge.</param>
 internal readonly record struct LinesUsed(int Uses, bool HasCutParts, bool HasBenchWork)
 {
     public static LinesUsed Of(IEnumerable<Part> parts)
@@ -13,15 +15,29 @@ internal readonly record struct LinesUsed(int Uses, bool HasCutParts, bool HasBe
         var used = default(LinesUsed);
         foreach (var part in parts)
         {
-            foreach (var line in part.Lines)
-            {
-                used = used with { Uses = used.Uses | Bit(line.Use) };
-            }
-
-            used = used with { HasCutParts = used.HasCutParts || part.Making == Making.Cut };
+            used = used.And(OfLines(part.Lines)) with { HasCutParts = used.HasCutParts || part.Making == Making.Cut };
         }
 
-        return used with { HasBenchWork = used.HasCutParts || used.Has(LineUse.Trim) };
+        return used with { HasBenchWork = used.Has(LineUse.Cut) };
+    }
+
+    /// <summary>What the views of an airframe have in them; nothing for none.</summary>
+    public static LinesUsed Of(ArrangementViews? views) =>
+        views is null ? default : OfLines(views.Side).And(OfLines(views.Plan)).And(OfLines(views.Front));
+
+    /// <summary>What either has.</summary>
+    public LinesUsed And(LinesUsed other) =>
+        new(Uses | other.Uses, HasCutParts || other.HasCutParts, HasBenchWork || other.HasBenchWork);
+
+    private static LinesUsed OfLines(ImmutableArray<PartLine> lines)
+    {
+        var uses = 0;
+        foreach (var line in lines)
+        {
+            uses |= Bit(line.Use);
+        }
+
+        return new(uses, false, false);
     }
 
     public bool Has(LineUse use) => (Uses & Bit(use)) != 0;

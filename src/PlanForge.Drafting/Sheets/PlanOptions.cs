@@ -1,29 +1,38 @@
 using System.Collections.Immutable;
 using PlanForge.Airframe;
+using PlanForge.Airframe.Diagnostics;
 using PlanForge.Drafting.Model;
 
 namespace PlanForge.Drafting.Sheets;
 
 /// <summary>What the sheets of a design say and are drawn on.</summary>
 /// <param name="Name">The design's name.</param>
-/// <param name="Revision">Its revision, or empty.</param>
-/// <param name="Owner">Legal owner, or empty.</param>
-/// <param name="Version">Name and version of the tool.</param>
-/// <param name="Paper">Name of the paper: A4 to A0, Letter, Legal or Tabloid.</param>
-/// <param name="IsPortrait">True for upright sheets.</param>
+/// <param name="Issue">What the title block says besides.</param>
+/// <param name="Sheets">What to draw on.</param>
 /// <param name="Unit">The unit lengths are shown in.</param>
 /// <param name="Notes">Lines of the owner's own for every sheet.</param>
+/// <param name="Version">Name and version of the tool.</param>
 public sealed record PlanOptions(
     string Name,
-    string Revision,
-    string Owner,
-    string Version,
-    string Paper,
-    bool IsPortrait,
+    IssueDescription Issue,
+    SheetsDescription Sheets,
     DisplayUnit Unit,
-    ImmutableArray<string> Notes);
+    ImmutableArray<string> Notes,
+    string Version)
+{
+    /// <summary>What a description asks for.</summary>
+    /// <param name="airframe">The description.</param>
+    /// <param name="version">Name and version of the tool.</param>
+    public static PlanOptions Of(AirframeDescription airframe, string version)
+    {
+        ArgumentNullException.ThrowIfNull(airframe);
+        return new(airframe.Name, airframe.Issue, airframe.Sheets, airframe.DisplayUnit, airframe.Notes, version);
+    }
+}
 
 /// <summary>The sheets of a design.</summary>
-/// <param name="Sheets">The sheets.</param>
-/// <param name="Warnings">What the builder should know: parts that did not fit the wanted paper, and where they went.</param>
-public sealed record PlanSheetsResult(SheetSet Sheets, ImmutableArray<string> Warnings);
+/// <param name="Sheets">The sheets; none when there is an error among the findings.</param>
+/// <param name="Findings">
+/// What the builder should know: parts in pieces; and errors: paper that holds no sheet, entries too long for the title block.
+/// </param>
+public sealed record PlanSheetsResult(SheetSet Sheets, ImmutableArray<Diagnostic> Findings);

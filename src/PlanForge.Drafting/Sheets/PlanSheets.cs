@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
-using PlanForge.Drafting.Conventions;
+using PlanForge.Airframe.Diagnostics;
+using PlanForge.Drafting.Measures;
 using PlanForge.Drafting.Model;
-using PlanForge.Geometry;
 using PlanForge.Parts;
 
 namespace PlanForge.Drafting.Sheets;
@@ -13,17 +13,31 @@ public static class PlanSheets
 
     /// <summary>Draws the sheets: parts of a kind together, kinds in the order they first come, parts in their own order.</summary>
     /// <param name="options">What the sheets say and are drawn on.</param>
-    /// <param name="parts">The parts; none make no sheet.</param>
+    /// <param name="list">The parts, and the whole airframe in views for the first sheet; nothing of both makes no sheet.</param>
     /// <exception cref="ArgumentException">The paper is unknown.</exception>
-    public static PlanSheetsResult Draw(PlanOptions options, IReadOnlyList<Part> parts)
+    public static PlanSheetsResult Draw(PlanOptions options, PartList list)
     {
         ArgumentNullException.ThrowIfNull(options);
-        ArgumentNullException.ThrowIfNull(parts);
-        var paper = Paper.Find(options.Paper)
-            ?? throw new ArgumentException($"There is no paper named '{options.Paper}'.", nameof(options));
-        var notes = new FootNotes(options.Notes, parts);
-        var placing = new PartPlacing(options.IsPortrait ? paper : paper.Across(), notes, options.Unit);
-        foreach (var kind in parts.GroupBy(part => part.Kind, StringComparer.Ordinal))
+        ArgumentNullException.ThrowIfNull(list);
+        var title = options.Issue.Revision.Length > 0 ? $"{options.Name} rev. {options.Issue.Revision}" : options.Name;
+        var paper = Paper.Of(options.Sheets.Paper);
+        paper = options.Sheets.IsPortrait || paper.IsRoll ? paper : paper.Across();
+        var notes = new FootNotes(options.Notes, LinesUsed.Of(list.Parts).And(LinesUsed.Of(list.Arrangement)));
+        var layout = SheetLayout.Of(paper, notes.HeightFor);
+        var first = SheetLayout.Of(paper, notes.HeightFor, RevisionTable.HeightOf(options.Issue.Revisions));
+        var faults = Faults(options, first, notes).ToImmutableArray();
+        if (!faults.IsEmpty)
+        {
+            return new(new(title, Language, []), faults);
+        }
+
+        var placing = new PartPlacing(first, layout, new(options.Unit, options.Sheets.HasBothUnits));
+        if (list.Arrangement is { } views && ArrangementSheet.Of(first, views, list.AirframeFigures, options) is { } arrangement)
+        {
+            placing.Begin(arrangement);
+        }
+
+        foreach (var kind in list.Parts.GroupBy(part => part.Kind, StringComparer.Ordinal))
         {
             foreach (var part in kind)
             {
@@ -37,26 +51,65 @@ public static class PlanSheets
             sheets.Add(Finished(sheet, options, notes, sheets.Count + 1, placing.Sheets.Count));
         }
 
-        var title = options.Revision.Length > 0 ? $"{options.Name} rev. {options.Revision}" : options.Name;
-        return new(new(title, Language, sheets.MoveToImmutable()), placing.Warnings);
+        var warnings = placing.Warnings.Select(warning => Diagnostic.Warning(options.Sheets.At, warning));
+        return new(new(title, Language, sheets.MoveToImmutable()), [.. warnings]);
     }
+
+    private static IEnumerable<Diagnostic> Faults(PlanOptions options, SheetLayout layout, FootNotes notes)
+    {
+        foreach (var fault in TitleBlock.Faults(options))
+        {
+            yield return fault;
+        }
+
+        if (!layout.IsLargeEnough)
+        {
+            var paper = layout.Paper;
+            var (width, height) = SheetLayout.Least(notes.HeightFor(TitleBlock.Width));
+            yield return Diagnostic.Error(
+                options.Sheets.At,
+                $"paper of {SizeOf(paper.Width, paper.Height)} is too small for its margins, title block, check bars and notes; "
+                    + $"at least {SizeOf(Math.Ceiling(width), Math.Ceiling(height))} is needed");
+        }
+    }
+
+    /// <summary>The scale of most of a sheet; others follow in brackets (ISO 7200, from memory).</summary>
+    private static string ScaleOf(List<PlacedDrawing> drawings)
+    {
+        var scales = drawings.Select(drawing => drawing.Item.Scale).Distinct().OrderBy(scale => scale != SheetItem.TrueSize).ToList();
+        return scales.Count == 1 ? scales[0] : $"{scales[0]} ({string.Join(", ", scales.Skip(1))})";
+    }
+
+    private static string SizeOf(double width, double height) => $"{Measure.Number(width, 1)} x {Measure.Number(height, 1)} mm";
 
     private static Sheet Finished(OpenSheet open, PlanOptions options, FootNotes notes, int number, int count)
     {
-        var (layout, parts) = (open.Layout, open.Parts);
-        var title = string.Join(", ", parts.Select(part => part.Drawing.Part.Kind).Distinct());
+        var drawings = open.Drawings;
+        var layout = open.Layout.Paper.IsRoll
+            ? open.Layout.CutToLength([.. drawings.Select(drawing => drawing.Place)], PartPlacing.Gap, notes.HeightFor)
+            : open.Layout;
+        var parts = drawings.Select(drawing => drawing.Item.Part).OfType<Part>().Distinct().ToList();
+        var title = string.Join(", ", drawings.Select(drawing => drawing.Item.Kind).Distinct());
         var sketch = new Sketch();
-        sketch.Stroke(Layer.Frame, Path2.Rectangle(layout.Frame), LineConventions.Frame);
-        TitleStrip.Draw(sketch, layout.TitleStrip, options, title, number, count);
-        CheckBars.DrawPanel(sketch, layout.CheckPanel);
-        CheckBars.DrawColumn(sketch, layout.CheckColumn);
-        notes.Draw(sketch, layout.FootNotes, parts.Select(part => part.Drawing.Part));
-        foreach (var part in parts)
+        SheetFrame.Draw(sketch, layout);
+        TitleBlock.Draw(sketch, layout.TitleBlock, options, new(title, number, count, ScaleOf(drawings)));
+        if (!layout.Revisions.IsEmpty)
         {
-            sketch.Add(part.Drawing.Items, part.Drawing.Bounds, part.Move);
+            RevisionTable.Draw(sketch, new(layout.Revisions.MinX, layout.Revisions.MinY), options.Issue.Revisions);
         }
 
-        return new(
-            number, title, layout.Paper.Width, layout.Paper.Height, new(sketch.Items), [.. parts.Select(part => part.Drawing.Part.Id)]);
+        CheckBars.DrawPanel(sketch, layout.CheckPanel);
+        CheckBars.DrawColumn(sketch, layout.CheckColumn);
+        notes.Draw(sketch, layout.FootNotes, drawings.Aggregate(LinesUsed.Of(parts), (used, drawing) => used.And(drawing.Item.Used)));
+        foreach (var drawing in drawings)
+        {
+            sketch.Add(drawing.Item.Items, drawing.Item.Bounds, drawing.Move);
+        }
+
+        return new(number, title, layout.Paper.Width, layout.Paper.Height, new(sketch.Items), [.. parts.Select(part => part.Id)])
+        {
+            Bookmarks = [.. drawings.Select(drawing => new Bookmark(drawing.Item.Title, drawing.Place))],
+            ScaledViews = [.. drawings.SelectMany(drawing => drawing.Item.ScaledViews.Select(view => view with { Place = drawing.Moved(view.Place) }))],
+        };
     }
 }

@@ -8,12 +8,12 @@ internal sealed class LayerGroups
 {
     private readonly int[] _numbers = new int[(int)Layer.Notes + 1];
 
-    /// <summary>Reserves a group for each layer that a sheet uses, in drawing order.</summary>
-    public LayerGroups(PdfFile file, SheetSet set)
+    /// <summary>Reserves a group for each layer that some drawing uses, in drawing order.</summary>
+    public LayerGroups(PdfFile file, IEnumerable<Drawing> drawings)
     {
-        foreach (var sheet in set.Sheets)
+        foreach (var drawing in drawings)
         {
-            foreach (var item in sheet.Drawing.Items)
+            foreach (var item in drawing.Items)
             {
                 _numbers[(int)item.Layer] = -1;
             }
@@ -51,7 +51,7 @@ internal sealed class LayerGroups
         .Append("/OCProperties << /OCGs "u8).AppendReferences(Used)
         .Append(" /D << /Name (Layers) /BaseState /ON /Order "u8).AppendReferences(Used).Append(" >> >>"u8);
 
-    /// <summary>Appends a page's resource entry: the groups of the layers it uses.</summary>
+    /// <summary>Appends a resource entry: the groups of the layers that a drawing uses.</summary>
     public void AppendProperties(ByteText text, Drawing drawing)
     {
         var used = new bool[_numbers.Length];

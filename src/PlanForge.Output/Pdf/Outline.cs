@@ -1,30 +1,36 @@
 using System.Globalization;
 using PlanForge.Drafting.Model;
+using PlanForge.Geometry;
 using PlanForge.Output.Bytes;
 
 namespace PlanForge.Output.Pdf;
 
-/// <summary>Bookmarks, one a sheet, and page labels with the sheets' own numbers (ISO 32000-1, 12.3.3 and 12.4.2).</summary>
+/// <summary>
+/// The bookmarks of a document and the labels of its pages (ISO 32000-1, 12.3.3 and 12.4.2). On the first level stand pages
+/// or, for pages that have one, their chapters; below a page its places, below a chapter its pages. All are open.
+/// </summary>
 internal sealed class Outline
 {
+    // Room left around a place when a viewer shows it, mm.
+    private const double Surroundings = 5;
+
     private readonly PdfFile _file;
-    private readonly SheetSet _set;
+    private readonly PageSet _set;
     private readonly int[] _pages;
     private readonly int _root;
-    private readonly int[] _entries;
+    private readonly List<Entry> _entries = [];
 
     /// <summary>Reserves the bookmarks.</summary>
     /// <param name="file">The file they go to.</param>
-    /// <param name="set">The sheets.</param>
-    /// <param name="pages">The object numbers of their pages.</param>
-    public Outline(PdfFile file, SheetSet set, int[] pages)
+    /// <param name="set">The pages.</param>
+    /// <param name="pages">Their object numbers.</param>
+    public Outline(PdfFile file, PageSet set, int[] pages)
     {
         (_file, _set, _pages) = (file, set, pages);
         _root = file.Reserve();
-        _entries = new int[pages.Length];
         for (var i = 0; i < pages.Length; i++)
         {
-            _entries[i] = file.Reserve();
+            Add(set.Pages[i], i, i > 0 ? set.Pages[i - 1].Chapter : "");
         }
     }
 
@@ -32,12 +38,21 @@ internal sealed class Outline
     public void AppendCatalogEntries(ByteText text)
     {
         text.Append("/Outlines "u8).AppendReference(_root).Append(" /PageLabels << /Nums ["u8);
+        int? before = null;
         for (var i = 0; i < _pages.Length; i++)
         {
-            if (i == 0 || _set.Sheets[i].Number != _set.Sheets[i - 1].Number + 1)
+            var label = _set.Pages[i].Label;
+            int? number = int.TryParse(label, NumberStyles.None, CultureInfo.InvariantCulture, out var parsed) && parsed > 0 ? parsed : null;
+            if (number is null)
             {
-                text.Append(" "u8).Append(i).Append(" << /S /D /St "u8).Append(_set.Sheets[i].Number).Append(" >>"u8);
+                text.Append(" "u8).Append(i).Append(" << /P "u8).AppendString(label).Append(" >>"u8);
             }
+            else if (number != before + 1)
+            {
+                text.Append(" "u8).Append(i).Append(" << /S /D /St "u8).Append(parsed).Append(" >>"u8);
+            }
+
+            before = number;
         }
 
         text.Append(" ] >>"u8);
@@ -46,27 +61,77 @@ internal sealed class Outline
     /// <summary>Writes the bookmarks.</summary>
     public void Write()
     {
-        _file.Begin(_root).Append("<< /Type /Outlines /Count "u8).Append(_entries.Length)
-            .Append(" /First "u8).AppendReference(_entries[0]).Append(" /Last "u8).AppendReference(_entries[^1]).Append(" >>"u8);
+        _file.Begin(_root).Append("<< /Type /Outlines /Count "u8).Append(_entries.Sum(entry => 1 + entry.Below.Count))
+            .Append(" /First "u8).AppendReference(_entries[0].Number).Append(" /Last "u8).AppendReference(_entries[^1].Number).Append(" >>"u8);
         _file.End();
-        for (var i = 0; i < _entries.Length; i++)
+        Write(_entries, _root);
+    }
+
+    private void Add(Page page, int index, string chapterBefore)
+    {
+        if (page.Chapter.Length == 0)
         {
-            var sheet = _set.Sheets[i];
-            var text = _file.Begin(_entries[i]).Append("<< /Title "u8)
-                .AppendString(string.Create(CultureInfo.InvariantCulture, $"{sheet.Number}  {sheet.Title}"))
-                .Append(" /Parent "u8).AppendReference(_root).Append(" /Dest ["u8).AppendReference(_pages[i]).Append(" /Fit]"u8);
-            if (i > 0)
+            var title = page.Label.Length > 0 ? $"{page.Label}  {page.Title}" : page.Title;
+            var entry = new Entry(_file.Reserve(), title, index, null, []);
+            _entries.Add(entry);
+            foreach (var mark in page.Bookmarks)
             {
-                text.Append(" /Prev "u8).AppendReference(_entries[i - 1]);
+                entry.Below.Add(new(_file.Reserve(), mark.Title, index, mark.Place.Grown(Surroundings), []));
             }
 
-            if (i < _entries.Length - 1)
+            return;
+        }
+
+        if (page.Chapter != chapterBefore)
+        {
+            _entries.Add(new(_file.Reserve(), page.Chapter, index, null, []));
+        }
+
+        _entries[^1].Below.Add(new(_file.Reserve(), page.Title, index, null, []));
+    }
+
+    private void Write(List<Entry> entries, int parent)
+    {
+        for (var i = 0; i < entries.Count; i++)
+        {
+            var entry = entries[i];
+            var text = _file.Begin(entry.Number).Append("<< /Title "u8).AppendString(entry.Title)
+                .Append(" /Parent "u8).AppendReference(parent).Append(" /Dest ["u8).AppendReference(_pages[entry.Page]);
+            AppendDestination(text, entry);
+            AppendNeighbour(text, " /Prev "u8, entries, i - 1);
+            AppendNeighbour(text, " /Next "u8, entries, i + 1);
+            if (entry.Below.Count > 0)
             {
-                text.Append(" /Next "u8).AppendReference(_entries[i + 1]);
+                text.Append(" /Count "u8).Append(entry.Below.Count)
+                    .Append(" /First "u8).AppendReference(entry.Below[0].Number).Append(" /Last "u8).AppendReference(entry.Below[^1].Number);
             }
 
             text.Append(" >>"u8);
             _file.End();
+            Write(entry.Below, entry.Number);
         }
     }
+
+    private void AppendDestination(ByteText text, Entry entry)
+    {
+        if (entry.Place is { } place)
+        {
+            new PageFrame(_set.Pages[entry.Page], _set.Correction).AppendCorners(text.Append(" /FitR "u8), place).Append("]"u8);
+        }
+        else
+        {
+            text.Append(" /Fit]"u8);
+        }
+    }
+
+    private static void AppendNeighbour(ByteText text, ReadOnlySpan<byte> key, List<Entry> entries, int index)
+    {
+        if (index >= 0 && index < entries.Count)
+        {
+            text.Append(key).AppendReference(entries[index].Number);
+        }
+    }
+
+    /// <summary>A bookmark: a whole page, or a place on it.</summary>
+    private sealed record Entry(int Number, string Title, int Page, Bounds2? Place, List<Entry> Below);
 }

@@ -4,14 +4,11 @@ using PlanForge.Output.Curves;
 
 namespace PlanForge.Output.Pdf;
 
-/// <summary>A drawing as the content stream of a page. One matrix takes millimetres to points; all else is millimetres.</summary>
+/// <summary>A drawing as a content stream. One matrix takes millimetres to points; all else is millimetres.</summary>
 internal sealed class PageContent
 {
-    // 1e-5 mm is 3e-5 pt.
-    private const int Decimals = 5;
-
-    // Twelve decimals leave the far end of the longest page, 5 m away, right to a hundredth of a nanometre.
-    private const int MatrixDecimals = 12;
+    /// <summary>Of millimetres: 1e-5 mm is 3e-5 pt.</summary>
+    public const int Decimals = 5;
 
     // Nine leave the end of a text half a metre long right to a millionth of a millimetre.
     private const int TurnDecimals = 9;
@@ -29,13 +26,39 @@ internal sealed class PageContent
         _path = new(_text, Decimals, CurveTolerance.Bezier);
     }
 
-    /// <summary>The content stream of a drawing.</summary>
-    public static ReadOnlySpan<byte> Of(Drawing drawing, StrokeFonts fonts) => new PageContent(fonts).Draw(drawing);
+    /// <summary>The content stream of a page: its windows on sheets, then its own drawing over them.</summary>
+    public static ReadOnlySpan<byte> OfPage(Page page, PageFrame frame, SheetForms forms, StrokeFonts fonts)
+    {
+        var content = new PageContent(fonts);
+        frame.AppendMatrix(content._text).Append("\n"u8);
+        foreach (var window in page.Windows)
+        {
+            content.Show(window, forms);
+        }
+
+        return content.Draw(page.Drawing);
+    }
+
+    /// <summary>The content stream of a form whose space is millimetres.</summary>
+    public static ReadOnlySpan<byte> OfForm(Drawing drawing, StrokeFonts fonts) => new PageContent(fonts).Draw(drawing);
+
+    /// <summary>Cuts off what lies outside a window and draws the sheet behind it.</summary>
+    private void Show(SheetWindow window, SheetForms forms)
+    {
+        var place = window.Place;
+        _text.Append("q "u8);
+        foreach (var number in (ReadOnlySpan<double>)[place.MinX, place.MinY, place.Width, place.Height])
+        {
+            _text.Append(number, Decimals).Append(" "u8);
+        }
+
+        _text.Append("re W n 1 0 0 1 "u8).Append(window.Move.X, Decimals).Append(" "u8).Append(window.Move.Y, Decimals).Append(" cm "u8);
+        forms.AppendResourceName(_text, window.Sheet).Append(" Do Q\n"u8);
+    }
 
     private ReadOnlySpan<byte> Draw(Drawing drawing)
     {
-        _text.Append(PdfSyntax.PointsPerMillimetre, MatrixDecimals).Append(" 0 0 "u8)
-            .Append(PdfSyntax.PointsPerMillimetre, MatrixDecimals).Append(" 0 0 cm\n1 J 1 j\n"u8);
+        _text.Append("1 J 1 j\n"u8);
         foreach (var item in drawing.Items)
         {
             Enter(item.Layer);

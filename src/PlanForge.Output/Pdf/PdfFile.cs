@@ -36,11 +36,13 @@ internal sealed class PdfFile
     /// <summary>Writes a whole stream object, compressed unless it is short.</summary>
     /// <param name="number">Its reserved number.</param>
     /// <param name="content">What it holds before compression.</param>
-    public void WriteStream(int number, ReadOnlySpan<byte> content)
+    /// <param name="entries">Entries of its dictionary besides length and filter, each followed by a blank.</param>
+    /// <param name="mayPack">False for a stream that must be readable as it stands.</param>
+    public void WriteStream(int number, ReadOnlySpan<byte> content, ReadOnlySpan<byte> entries = default, bool mayPack = true)
     {
-        var isPacked = content.Length >= ShortestPacked;
+        var isPacked = mayPack && content.Length >= ShortestPacked;
         var stored = isPacked ? Flate.Pack(content) : content;
-        Begin(number).Append(isPacked ? "<< /Filter /FlateDecode /Length "u8 : "<< /Length "u8).Append(stored.Length)
+        Begin(number).Append("<< "u8).Append(entries).Append(isPacked ? "/Filter /FlateDecode /Length "u8 : "/Length "u8).Append(stored.Length)
             .Append(" >>\nstream\n"u8).Append(stored).Append("\nendstream"u8);
         End();
     }

@@ -31,6 +31,25 @@ internal static class PdfSyntax
         .Append("[0 0 "u8).Append(width * PointsPerMillimetre, BoxDecimals)
         .Append(" "u8).Append(height * PointsPerMillimetre, BoxDecimals).Append("]"u8);
 
+    /// <summary>Appends a name; characters that a name cannot hold as they are go as <c>#</c> and two digits.</summary>
+    public static ByteText AppendName(this ByteText text, string name)
+    {
+        text.Append("/"u8);
+        foreach (var character in name)
+        {
+            if (char.IsAsciiLetterOrDigit(character) || character is '-' or '.' or '+' or '_')
+            {
+                text.Append((byte)character);
+            }
+            else
+            {
+                text.Append("#"u8).AppendHex(character, digits: 2);
+            }
+        }
+
+        return text;
+    }
+
     /// <summary>Appends a text string: as it is when it is plain ASCII, otherwise as UTF-16 in hexadecimal.</summary>
     public static ByteText AppendString(this ByteText text, string value)
     {

@@ -3,7 +3,7 @@ using PlanForge.Drafting.Model;
 
 namespace PlanForge.Output.Pdf;
 
-/// <summary>Every sign that the texts of a set use, in a fixed order: characters by number, then fractions by spelling.</summary>
+/// <summary>Every sign that the texts of a document use, in a fixed order: characters by number, then fractions by spelling.</summary>
 internal sealed class Repertoire
 {
     private readonly ushort[] _characterPlaces = new ushort[char.MaxValue + 1];
@@ -11,11 +11,11 @@ internal sealed class Repertoire
     private readonly int _characterCount;
 
     /// <summary>Collects the signs of all texts.</summary>
-    public Repertoire(SheetSet set)
+    public Repertoire(IEnumerable<Drawing> drawings)
     {
-        foreach (var sheet in set.Sheets)
+        foreach (var drawing in drawings)
         {
-            foreach (var item in sheet.Drawing.Items)
+            foreach (var item in drawing.Items)
             {
                 if (item is DrawingItem.Text text)
                 {
@@ -43,7 +43,7 @@ internal sealed class Repertoire
     /// <summary>The signs by place.</summary>
     public ImmutableArray<string> Signs { get; }
 
-    /// <summary>The place of a sign, which must be one of the set's.</summary>
+    /// <summary>The place of a sign, which must be one of the document's.</summary>
     public int PlaceOf(string text, (int Start, int End) sign) => sign.End - sign.Start == 1
         ? _characterPlaces[text[sign.Start]]
         : _characterCount + _fractions.BinarySearch(text[sign.Start..sign.End], StringComparer.Ordinal);

@@ -12,10 +12,10 @@ internal sealed class StrokeFonts
     private readonly Repertoire _repertoire;
     private readonly int[] _numbers;
 
-    /// <summary>Collects the signs that the texts of a set use and reserves the fonts they need.</summary>
-    public StrokeFonts(PdfFile file, SheetSet set)
+    /// <summary>Collects the signs that the texts of all drawings use and reserves the fonts they need.</summary>
+    public StrokeFonts(PdfFile file, IEnumerable<Drawing> drawings)
     {
-        _repertoire = new(set);
+        _repertoire = new(drawings);
         _numbers = new int[(_repertoire.Signs.Length + SignsPerFont - 1) / SignsPerFont];
         for (var font = 0; font < _numbers.Length; font++)
         {
@@ -23,7 +23,7 @@ internal sealed class StrokeFonts
         }
     }
 
-    /// <summary>The font of a sign, from 0, and its code there, 1 to 255. The sign must be one of the set's.</summary>
+    /// <summary>The font of a sign, from 0, and its code there, 1 to 255. The sign must be one of the document's.</summary>
     public (int Font, int Code) Find(string text, (int Start, int End) sign)
     {
         var place = _repertoire.PlaceOf(text, sign);
@@ -33,7 +33,7 @@ internal sealed class StrokeFonts
     /// <summary>Appends the name by which content streams refer to a font.</summary>
     public static ByteText AppendResourceName(ByteText text, int font) => text.Append("/Letters"u8).Append(font);
 
-    /// <summary>Appends a page's resource entry.</summary>
+    /// <summary>Appends the resource entry of a page or form.</summary>
     public void AppendResources(ByteText text)
     {
         text.Append("/Font <<"u8);

@@ -36,18 +36,13 @@ public sealed record PinPoints(double Across, Point3 Front, Point3 Rear, double 
     {
         var wing = airframe.Wing;
         var it = wing.Panels[wing.PanelAt(y)];
-        var (sin, cos) = Math.SinCos(it.Dihedral);
+        var cos = Math.Cos(it.Dihedral);
         var along = (y - it.Start.Y) / cos;
 
         // The edge of a twisted section leaves the panel's plane by up; its y then moves by −up sin: two rounds settle it.
         for (var round = 0; ; round++)
         {
-            var t = along / it.Length;
-            var chord = it.ChordAt(along);
-            var twist = it.InnerTwist + ((it.OuterTwist - it.InnerTwist) * t);
-            var fromQuarter = (fraction - 0.25) * chord;
-            double aft = (it.Sweep * t) + (0.25 * chord) + (fromQuarter * Math.Cos(twist)), up = -fromQuarter * Math.Sin(twist);
-            var own = it.Start + new Vector3(aft, (along * cos) - (up * sin), (along * sin) + (up * cos));
+            var own = it.OnChordLine(along, fraction);
             if (round == 6)
             {
                 return wing.InPlace(own);

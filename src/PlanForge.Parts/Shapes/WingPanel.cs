@@ -48,6 +48,16 @@ internal sealed record WingPanel(
     /// <summary>Chord at a distance along the panel, mm; runs on past the ends.</summary>
     public double ChordAt(double along) => InnerChord + ((OuterChord - InnerChord) * along / Length);
 
+    /// <summary>A point of the chord line at a distance along the panel; fraction 0 is its leading, 1 its trailing edge.</summary>
+    public Point3 OnChordLine(double along, double fraction)
+    {
+        var t = along / Length;
+        var (sin, cos) = Math.SinCos(InnerTwist + ((OuterTwist - InnerTwist) * t));
+        var fromQuarter = (fraction - 0.25) * ChordAt(along);
+        double aft = (Sweep * t) + (0.25 * ChordAt(along)) + (fromQuarter * cos), up = -fromQuarter * sin;
+        return Start + new Vector3(aft, (along * _tilt.Cos) - (up * _tilt.Sin), (along * _tilt.Sin) + (up * _tilt.Cos));
+    }
+
     /// <summary>The surface at a distance along the panel (parameter u) and section parameter w (parameter v).</summary>
     public Dual3 At(WingSide side, double along, double w)
     {

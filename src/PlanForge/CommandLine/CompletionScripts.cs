@@ -53,7 +53,13 @@ internal static class CompletionScripts
                 foreach (var name in new[] { option.Name, option.Short }.OfType<string>())
                 {
                     text.Append(" '").Append(name).Append('[').Append(Escaped(option.Summary)).Append(']');
-                    text.Append(option.Value is null ? "'" : $":{option.Value}:_files -/'");
+                    text.Append(option.Value switch
+                    {
+                        null => "'",
+                        "FOLDER" => ":FOLDER:_files -/'",
+                        "FILE" => ":FILE:_files'",
+                        { } value => $":{value}: '",
+                    });
                 }
             }
 
@@ -80,7 +86,13 @@ internal static class CompletionScripts
             {
                 text.Append(after).Append(" -l ").Append(option.Name.AsSpan(2));
                 text.Append(option.Short is { } letter ? $" -s {letter[1]}" : "");
-                text.Append(option.Value is null ? "" : " -x -a '(__fish_complete_directories)'");
+                text.Append(option.Value switch
+                {
+                    null => "",
+                    "FOLDER" => " -x -a '(__fish_complete_directories)'",
+                    "FILE" => " -r -F",
+                    _ => " -x",
+                });
                 text.Append(" -d '").Append(Quoted(option.Summary)).Append("'\n");
             }
 

@@ -12,13 +12,16 @@ internal static class HelpText
         ("planforge check designs/oxbow-1420.yaml", "look at the figures first"),
         ("planforge draw designs/oxbow-1420.yaml", "write output/oxbow-1420/"),
         ("planforge draw designs/*.yaml --to /tmp/plans", "several designs, another folder"),
+        ("planforge draw designs/oxbow-1420.yaml --printer attic", "pages stretched for one printer"),
+        ("planforge calibrate --paper Letter", "a page to measure a printer by"),
+        ("planforge calibrate --printer attic --across 179.6 --up 259.1", "keep what you measured"),
         ("planforge schema > planforge.schema.json", "let an editor know the keys"),
     ];
 
     private static readonly ImmutableArray<(ExitCode Code, string Meaning)> ExitCodes =
     [
         (ExitCode.Done, "everything was done"),
-        (ExitCode.DescriptionFault, "a description or a section file is at fault; nothing of it was written"),
+        (ExitCode.DescriptionFault, "a description, section file or printer profile is at fault; nothing of it was written"),
         (ExitCode.CommandLineFault, "the command line is at fault"),
         (ExitCode.FileSystemFault, "a file or folder cannot be read or written; what stood there before still does"),
         (ExitCode.InternalFault, "planforge itself is at fault; please report it with the description"),

@@ -16,15 +16,40 @@ internal static class Syntax
     public static OptionSyntax To { get; } =
         new("--to", "FOLDER", $"Folder that takes one folder a design (default: {DefaultFolder}).");
 
+    public static OptionSyntax Tiles { get; } =
+        new("--tiles", "PAPER", "Paper of the tiled plan, such as A4, Letter or A3.");
+
+    public static OptionSyntax Printer { get; } =
+        new("--printer", "NAME", "The printer to draw for, or that was measured.");
+
+    public static OptionSyntax Profiles { get; } =
+        new("--profiles", "FILE", "File of measured printers (default: printers.yaml in your settings).");
+
+    public static OptionSyntax ToFile { get; } =
+        new("--to", "FILE", "File to write (default: calibration-PAPER.pdf).");
+
+    public static OptionSyntax OnPaper { get; } = new("--paper", "PAPER", "Paper of the page (default: A4).");
+
+    public static OptionSyntax Across { get; } = new("--across", "LENGTH", "What the bar across the page measures.");
+
+    public static OptionSyntax Up { get; } = new("--up", "LENGTH", "What the bar up the page measures.");
+
+    public static OptionSyntax Force { get; } = new("--force", null, "Write over another file of the same name.");
+
     public static OptionSyntax Json { get; } = new("--json", null, "Print the reports as JSON instead, one after the other.");
 
     public static OptionSyntax Quiet { get; } = new("--quiet", null, "Print warnings and errors only.", "-q");
 
     public static CommandSyntax Draw { get; } = new(
-        "draw", "Write plan, templates, cut files and report of each description.", OperandSyntax.Files, [To, Quiet]);
+        "draw", "Write plan, templates, cut files and report of each description.", OperandSyntax.Files,
+        [To, Tiles, Printer, Profiles, Quiet]);
 
     public static CommandSyntax Check { get; } = new(
         "check", "Compute everything and print the key figures; write nothing.", OperandSyntax.Files, [Json, Quiet]);
+
+    public static CommandSyntax Calibrate { get; } = new(
+        "calibrate", "Write a page to measure a printer by, or keep what was measured.", OperandSyntax.None,
+        [ToFile, OnPaper, Force, Printer, Across, Up, Profiles, Quiet]);
 
     public static CommandSyntax Schema { get; } = new(
         "schema", "Print the JSON Schema of descriptions, for editors.", OperandSyntax.None, []);
@@ -33,13 +58,13 @@ internal static class Syntax
         "completion", "Print the completion script of a shell.", OperandSyntax.OneOf("SHELL", ["bash", "zsh", "fish"]), []);
 
     public static CommandSyntax HelpCommand { get; } = new(
-        "help", Help.Summary, OperandSyntax.AtMostOneOf("[COMMAND]", [Draw.Name, Check.Name, Schema.Name, Completion.Name]), []);
+        "help", Help.Summary, OperandSyntax.AtMostOneOf("[COMMAND]", [Draw.Name, Check.Name, Calibrate.Name, Schema.Name, Completion.Name]), []);
 
     /// <summary>What <c>--version</c> stands for; it has no word of its own.</summary>
     public static CommandSyntax VersionCommand { get; } = new("", Version.Summary, OperandSyntax.None, []);
 
     /// <summary>All commands, in the order of the help.</summary>
-    public static ImmutableArray<CommandSyntax> Commands { get; } = [Draw, Check, Schema, Completion, HelpCommand];
+    public static ImmutableArray<CommandSyntax> Commands { get; } = [Draw, Check, Calibrate, Schema, Completion, HelpCommand];
 
     /// <summary>The command of that name, or null.</summary>
     public static CommandSyntax? Find(string name)

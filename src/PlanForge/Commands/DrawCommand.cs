@@ -8,12 +8,13 @@ using PlanForge.Terminals;
 namespace PlanForge.Commands;
 
 /// <summary>Writes the folder of each design.</summary>
-internal sealed class DrawCommand(Terminal terminal, bool isQuiet, string folder, IDisk disk)
+internal sealed class DrawCommand(Terminal terminal, bool isQuiet, string folder, PrintChoice print, IDisk disk)
     : DesignCommand<ImmutableArray<OutputFile>>(terminal, isQuiet)
 {
     private readonly Dictionary<string, string> _drawn = new(StringComparer.Ordinal);
 
-    protected override ImmutableArray<OutputFile> WorkOut(Design design, CancellationToken stop) => DesignFiles.Of(design, stop);
+    protected override ImmutableArray<OutputFile> WorkOut(Design design, CancellationToken stop) =>
+        DesignFiles.Of(design, print, stop);
 
     protected override ExitCode Use(string file, Design design, ImmutableArray<OutputFile> result, CancellationToken stop)
     {

@@ -19,7 +19,16 @@ internal sealed record Design(
     ImmutableArray<Part> Parts,
     ImmutableArray<Figure> AirframeFigures,
     SheetSet Sheets,
-    ImmutableArray<Diagnostic> Warnings);
+    ImmutableArray<Diagnostic> Warnings)
+{
+    /// <summary>The files it was read from: the description, then its section files in the order of reading.</summary>
+    public required ImmutableArray<SourceFile> Sources { get; init; }
+}
+
+/// <summary>A file that a design was read from.</summary>
+/// <param name="Name">Its name as seen from the description's folder.</param>
+/// <param name="Content">Its bytes.</param>
+internal sealed record SourceFile(string Name, ReadOnlyMemory<byte> Content);
 
 /// <summary>What came of planning a description.</summary>
 /// <param name="Design">The design, or null when there is an error among the findings.</param>

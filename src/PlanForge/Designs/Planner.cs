@@ -1,7 +1,9 @@
+using System.Collections.Immutable;
 using PlanForge.Airframe;
 using PlanForge.Airframe.Diagnostics;
 using PlanForge.Airframe.Reading;
 using PlanForge.Drafting.Sheets;
+using PlanForge.Drafting.Tiles;
 using PlanForge.Parts;
 
 namespace PlanForge.Designs;
@@ -18,7 +20,7 @@ internal static class Planner
     public static PlanningResult Plan(string path, CancellationToken stop)
     {
         var texts = new Dictionary<string, string>(StringComparer.Ordinal);
-        var text = TextFile.Read(path, out var fault);
+        var text = TextFile.Read(path, out var bytes, out var fault);
         texts[path] = text;
         if (fault is not null)
         {
@@ -26,7 +28,9 @@ internal static class Planner
         }
 
         var folder = path[..(path.LastIndexOfAny(['/', Path.DirectorySeparatorChar]) + 1)];
-        var read = AirframeReader.Read(path, text, name => ReadSection(folder + name, texts));
+        var sources = ImmutableArray.CreateBuilder<SourceFile>();
+        sources.Add(new(Path.GetFileName(path), bytes));
+        var read = AirframeReader.Read(path, text, name => ReadSection(folder, name, texts, sources));
         if (read.Airframe is not { } airframe)
         {
             return new(null, read.Diagnostics, texts);
@@ -41,30 +45,49 @@ internal static class Planner
         }
 
         stop.ThrowIfCancellationRequested();
-        var plan = PlanSheets.Draw(OptionsFor(airframe), parts.Parts);
-        findings = findings.AddRange(plan.Warnings.Select(warning => Diagnostic.Warning(SourcePosition.WholeFile(path), warning)));
-        var airframeFigures = parts.Figures[..^parts.Parts.Sum(part => part.Figures.Length)];
-        return new(new(Path.GetFileName(path), airframe, parts.Parts, airframeFigures, plan.Sheets, findings), findings, texts);
+        var plan = PlanSheets.Draw(PlanOptions.Of(airframe, $"PlanForge {ToolVersion.Text}"), parts);
+        findings = findings.AddRange(plan.Findings).AddRange(TileFaults(airframe));
+        if (findings.Any(finding => finding.Severity == Severity.Error))
+        {
+            return new(null, findings, texts);
+        }
+
+        var design = new Design(Path.GetFileName(path), airframe, parts.Parts, parts.AirframeFigures, plan.Sheets, findings)
+        {
+            Sources = sources.DrainToImmutable(),
+        };
+        return new(design, findings, texts);
     }
 
-    private static string? ReadSection(string path, Dictionary<string, string> texts)
+    private static IEnumerable<Diagnostic> TileFaults(AirframeDescription airframe)
     {
+        var names = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
+        foreach (var tile in airframe.Sheets.Tiles)
+        {
+            if (!names.Add(tile.Paper.Name))
+            {
+                yield return Diagnostic.Error(tile.At, $"tiles on `{tile.Paper.Name}` are asked for twice");
+            }
+
+            if (TileOptions.Of(tile).Fault() is { } fault)
+            {
+                yield return Diagnostic.Error(tile.At, fault);
+            }
+        }
+    }
+
+    private static string? ReadSection(
+        string folder, string name, Dictionary<string, string> texts, ImmutableArray<SourceFile>.Builder sources)
+    {
+        var path = folder + name;
         if (!File.Exists(path))
         {
             return null;
         }
 
         // Old section files have titles in whatever encoding their author used; the coordinates are ASCII in all of them.
-        return texts[path] = TextFile.Read(path, out _);
+        texts[path] = TextFile.Read(path, out var bytes, out _);
+        sources.Add(new(name, bytes));
+        return texts[path];
     }
-
-    private static PlanOptions OptionsFor(AirframeDescription airframe) => new(
-        airframe.Name,
-        airframe.Revision,
-        airframe.Owner,
-        $"PlanForge {ToolVersion.Text}",
-        airframe.Sheets.Paper,
-        airframe.Sheets.IsPortrait,
-        airframe.DisplayUnit,
-        airframe.Notes);
 }

@@ -11,12 +11,13 @@ internal static class TextFile
 
     /// <summary>A file's text as UTF-8, of which no more than two MiB are read; what is not UTF-8 becomes U+FFFD.</summary>
     /// <param name="path">The file.</param>
+    /// <param name="bytes">What was read.</param>
     /// <param name="fault">What is not UTF-8, or null.</param>
     /// <exception cref="IOException">The file cannot be read.</exception>
     /// <exception cref="UnauthorizedAccessException">The file may not be read.</exception>
-    public static string Read(string path, out Diagnostic? fault)
+    public static string Read(string path, out byte[] bytes, out Diagnostic? fault)
     {
-        var bytes = ReadBytes(path);
+        bytes = ReadBytes(path);
         try
         {
             fault = null;

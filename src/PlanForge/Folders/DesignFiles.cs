@@ -3,7 +3,6 @@ using System.Globalization;
 using PlanForge.Designs;
 using PlanForge.Drafting.PartDrawings;
 using PlanForge.Output.Dxf;
-using PlanForge.Output.Pdf;
 using PlanForge.Output.Svg;
 using PlanForge.Parts;
 using PlanForge.Reports;
@@ -15,12 +14,13 @@ internal static class DesignFiles
 {
     /// <summary>All files, the manifest last.</summary>
     /// <param name="design">The design.</param>
+    /// <param name="print">What it is printed with.</param>
     /// <param name="stop">Asked between the files.</param>
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
-    public static ImmutableArray<OutputFile> Of(Design design, CancellationToken stop)
+    public static ImmutableArray<OutputFile> Of(Design design, PrintChoice print, CancellationToken stop)
     {
-        // The PDF takes as long as all other files together.
-        var plan = Task.Run(() => PlanOf(design), stop);
+        // The PDFs take as long as all other files together.
+        var plan = Task.Run(() => PlanFiles.Of(design, print, stop), stop);
         var files = ImmutableArray.CreateBuilder<OutputFile>();
         AddParts(design, files, stop);
         AddSheets(design, files, stop);
@@ -29,10 +29,6 @@ internal static class DesignFiles
         files.Add(Manifest.Of(design.Airframe.Name, files));
         return files.DrainToImmutable();
     }
-
-    private static ImmutableArray<OutputFile> PlanOf(Design design) => design.Sheets.Sheets.IsEmpty
-        ? []
-        : [new("plan.pdf", PdfWriter.Write(design.Sheets, new($"PlanForge {ToolVersion.Text}")))];
 
     private static void AddParts(Design design, ImmutableArray<OutputFile>.Builder files, CancellationToken stop)
     {

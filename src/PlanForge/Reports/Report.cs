@@ -15,7 +15,8 @@ internal static class Report
         json.WriteString("planforge", ToolVersion.Text);
         json.WriteString("description", design.FileName);
         json.WriteString("design", design.Airframe.Name);
-        json.WriteString("revision", design.Airframe.Revision);
+        json.WriteString("revision", design.Airframe.Issue.Revision);
+        json.WriteString("fingerprint", design.Airframe.Issue.Fingerprint.Code);
         WriteFigures(json, design.AirframeFigures);
         json.WriteStartArray("parts");
         foreach (var part in design.Parts)

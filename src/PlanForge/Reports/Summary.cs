@@ -47,7 +47,7 @@ internal sealed class Summary
 
     private void AddTitle(Design design)
     {
-        var revision = design.Airframe.Revision is { Length: > 0 } text ? $", revision {text}" : "";
+        var revision = design.Airframe.Issue.Revision is { Length: > 0 } text ? $", revision {text}" : "";
         var templates = design.Parts.Count(part => part.Making == Making.Template);
         var cut = design.Parts.Length - templates;
         _text.Append(design.Airframe.Name).Append(revision).Append(": ")

@@ -5,6 +5,28 @@ namespace PlanForge.Airframe.Tests.Reading;
 /// <summary>Values that cannot be read or lie outside their range.</summary>
 public class BrokenValuesTests
 {
+    public static TheoryData<BrokenDescription> Papers => Table(
+        Add("An unknown paper near a known one", "sheets: {paper: A33}",
+            "12:17 error: `paper` cannot be `A33`; did you mean `A3`?"),
+        Add("A paper like no other", "sheets: {paper: foolscap}",
+            "12:17 error: `paper` cannot be `foolscap`; it must be `A4`, `A3`, `A2`, `A1`, `A0`, `Letter`, `Legal`, `Tabloid`, `ANSI C`, "
+            + "`ANSI D`, `ANSI E`, `roll 594`, `roll 610`, `roll 841` or `roll 914`"),
+        Add("A size with one side", "sheets: {paper: 300 mm}",
+            "12:17 error: `paper` needs two lengths, such as `100 x 1000 mm`"),
+        Add("A size with an angle", "sheets: {paper: 300 mm x 3 deg}",
+            "12:26 error: a length is needed here, and `3 deg` is an angle"),
+        Add("A roll for tiles", "sheets: {tiles: [roll 594]}",
+            "12:18 error: each of `tiles` cannot be `roll 594`; it must be `A4`, `A3`, `A2`, `A1`, `A0`, `Letter`, `Legal`, `Tabloid`, "
+            + "`ANSI C`, `ANSI D` or `ANSI E`"),
+        Add("A tile without paper", "sheets: {tiles: [{margin: 5 mm}]}",
+            "12:18 error: a tile's paper needs the key `paper`"),
+        Add("A margin under zero", "sheets: {tiles: [{paper: A4, margin: -1}]}",
+            "12:38 error: `margin` is -1 mm; it must be 0 mm or more"),
+        Add("A projection of no name", "sheets: {projection: second angle}",
+            "12:22 error: `projection` cannot be `second angle`; it must be `first angle` or `third angle`"),
+        Add("A revision without its change", "revisions: [{revision: B}]",
+            "12:13 error: a revision needs the key `change`"));
+
     public static TheoryData<BrokenDescription> Texts => Table(
         Edit("A decimal comma", "length: 500", "\"length\": \"1,5 mm\"",
             "7:24 error: decimals are written with a decimal point: `1.5`, not `1,5`"),
@@ -127,5 +149,6 @@ public class BrokenValuesTests
 
     [Theory]
     [MemberData(nameof(Texts))]
+    [MemberData(nameof(Papers))]
     public void Values_are_refused_with_their_reason(BrokenDescription description) => Assert.Equal(description.Expected, description.Findings());
 }

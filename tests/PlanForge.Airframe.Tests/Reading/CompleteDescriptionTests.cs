@@ -52,10 +52,18 @@ public class CompleteDescriptionTests
     public void Head_is_read()
     {
         Assert.Equal("Oxbow 1420", Airframe.Name);
-        Assert.Equal("B", Airframe.Revision);
-        Assert.Equal("The builder of this invented airframe", Airframe.Owner);
+        Assert.Equal("B", Airframe.Issue.Revision);
+        Assert.Equal("The builder of this invented airframe", Airframe.Issue.Owner);
         Assert.Equal(["Dry-fit the formers before gluing.", "Pins: 3 mm music wire"], Airframe.Notes);
         Assert.Equal(DisplayUnit.Millimetre, Airframe.DisplayUnit);
+        var issue = Airframe.Issue;
+        Assert.Equal("The designer of this invented airframe", issue.Creator);
+        Assert.Equal("The checker of this invented airframe", issue.Approver);
+        Assert.Equal("2026-03-01", issue.Date);
+        Assert.Equal(
+            [("A", "first issue", "", ""), ("B", "dowels 64 mm apart", "2026-03-01", "checker")],
+            issue.Revisions.Select(revision => (revision.Revision, revision.Change, revision.Date, revision.By)));
+        Assert.Equal([3, 4, 5], issue.Fields[..3].Select(field => field.Line));
     }
 
     [Fact]
@@ -189,7 +197,12 @@ public class CompleteDescriptionTests
         Assert.Equal(
             [("balsa 3", "balsa", 3.0, 100.0, 1000.0), ("ply 4", "birch ply", 3.8, 300, 600)],
             Airframe.Stock.Select(s => (s.Name, s.Material, s.Thickness, s.Width, s.Length)));
-        Assert.Equal(("A3", false), (Airframe.Sheets.Paper, Airframe.Sheets.IsPortrait));
+        var sheets = Airframe.Sheets;
+        Assert.Equal(new("roll 610", null, null), sheets.Paper);
+        Assert.Equal((false, true, true), (sheets.IsPortrait, sheets.IsThirdAngle, sheets.HasBothUnits));
+        Assert.Equal(
+            [(new PaperDescription("Letter", null, null), 10.0, 10.0), (new PaperDescription("200 x 280 mm", 200, 280), 6, 12)],
+            sheets.Tiles.Select(tile => (tile.Paper, tile.Margin, tile.Overlap)));
         Assert.Equal(0.15, Airframe.Cutter.Kerf);
     }
 

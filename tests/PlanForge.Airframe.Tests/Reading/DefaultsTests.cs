@@ -11,7 +11,7 @@ public class DefaultsTests
     public void What_is_absent_has_its_default()
     {
         var at = Airframe.Saddle.At;
-        Assert.Equal(("", "", 0, 0), (Airframe.Revision, Airframe.Owner, Airframe.Notes.Length, Airframe.Parameters.Length));
+        Assert.Equal(("", "", 0, 0), (Airframe.Issue.Revision, Airframe.Issue.Owner, Airframe.Notes.Length, Airframe.Parameters.Length));
         Assert.Equal(WingPlacement.High, Airframe.Wing.Placement);
         Assert.Equal(new IncidenceDescription(0, IncidenceReference.Chord, Airframe.Wing.At), Airframe.Wing.Incidence);
         Assert.Equal(default, Airframe.Fuselage.Skin);
@@ -26,7 +26,11 @@ public class DefaultsTests
         Assert.Null(Airframe.ThrustLine);
         Assert.Equal(new BenchDescription(10, 50, at), Airframe.Bench);
         Assert.Empty(Airframe.Stock);
-        Assert.Equal(new SheetsDescription("A3", false, at), Airframe.Sheets);
+        var sheets = Airframe.Sheets;
+        Assert.Equal(new("A3", null, null), sheets.Paper);
+        Assert.Equal((false, false, false, at), (sheets.IsPortrait, sheets.IsThirdAngle, sheets.HasBothUnits, sheets.At));
+        Assert.Equal(new TileDescription(new("A4", null, null), 10, 10, at), Assert.Single(sheets.Tiles));
+        Assert.Equal(("", "", "", 0), (Airframe.Issue.Creator, Airframe.Issue.Approver, Airframe.Issue.Date, Airframe.Issue.Revisions.Length));
         Assert.Equal(new CutterDescription(null, at), Airframe.Cutter);
     }
 

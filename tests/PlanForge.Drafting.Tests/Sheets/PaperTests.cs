@@ -6,7 +6,8 @@ namespace PlanForge.Drafting.Tests.Sheets;
 public class PaperTests
 {
     // Source: shared/check-values.md section 4: A sizes in mm and pt (C: confirmed in public text); Letter and Tabloid in pt (C, as
-    // ANSI A and B), Legal (from memory).
+    // ANSI A and B), Legal (from memory). ANSI C to E from their inches
+    // (C: 17 x 22, 22 x 34, 34 x 44).
     private const string Sizes = """
         A0 841 1189 2383.937 3370.394
         A1 594 841 1683.780 2383.937
@@ -16,6 +17,9 @@ public class PaperTests
         Letter 215.9 279.4 612 792
         Legal 215.9 355.6 612 1008
         Tabloid 279.4 431.8 792 1224
+        ANSI-C 431.8 558.8 1224 1584
+        ANSI-D 558.8 863.6 1584 2448
+        ANSI-E 863.6 1117.6 2448 3168
         """;
 
     [Fact]
@@ -23,7 +27,7 @@ public class PaperTests
     {
         foreach (var words in Sizes.Split('\n').Select(line => line.Split(' ')))
         {
-            var paper = Paper.Find(words[0])!;
+            var paper = Paper.Find(words[0].Replace('-', ' '))!;
             var numbers = words[1..].Select(word => double.Parse(word, CultureInfo.InvariantCulture)).ToArray();
             Assert.Equal(numbers[0], paper.Width, 1e-9);
             Assert.Equal(numbers[1], paper.Height, 1e-9);
@@ -40,6 +44,30 @@ public class PaperTests
         Assert.Equal("Letter", Paper.Find("letter")!.Name);
         Assert.Null(Paper.Find("A5"));
     }
+
+    [Theory]
+    // Widths as the trade names them; 24 in = 609.6 and 36 in = 914.4 mm (shared/check-values.md section 4).
+    [InlineData("roll 594", 594)]
+    [InlineData("roll 610", 609.6)]
+    [InlineData("roll 841", 841)]
+    [InlineData("roll 914", 914.4)]
+    public void A_roll_is_as_high_as_it_is_wide_and_at_most_5_m_long(string name, double width)
+    {
+        var roll = Paper.Find(name)!;
+        Assert.True(roll.IsRoll);
+        Assert.Equal(5000, roll.Width);
+        Assert.Equal(width, roll.Height, 1e-9);
+    }
+
+    [Fact]
+    public void Every_name_a_description_may_give_is_known_and_a_size_is_taken_as_it_is()
+    {
+        Assert.All(PaperNames, name => Assert.Equal(name, Paper.Of(new(name, null, null)).Name));
+        Assert.Equal((200, 280), (Paper.Of(new("280 x 200 mm", 280, 200)).Width, Paper.Of(new("280 x 200 mm", 280, 200)).Height));
+        Assert.Throws<ArgumentException>(() => Paper.Of(new("B9", null, null)));
+    }
+
+    private static IEnumerable<string> PaperNames => Paper.All.Concat(Paper.Rolls).Select(paper => paper.Name);
 
     [Fact]
     public void Across_the_long_side_lies_level()

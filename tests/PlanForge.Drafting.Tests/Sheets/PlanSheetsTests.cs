@@ -1,5 +1,6 @@
 using CsCheck;
 using PlanForge.Airframe;
+using PlanForge.Airframe.Diagnostics;
 using PlanForge.Drafting.Model;
 using PlanForge.Drafting.Sheets;
 using PlanForge.Geometry;
@@ -14,25 +15,25 @@ public class PlanSheetsTests
     [Fact]
     public void Every_part_is_on_one_sheet_kinds_together_in_their_order()
     {
-        var sheets = PlanSheets.Draw(Drawn.Options("A1"), SampleParts.All).Sheets.Sheets;
+        var sheets = Drawn.Sheets(Drawn.Options("A1"), SampleParts.All).Sheets.Sheets;
         var expected = SampleParts.All.GroupBy(part => part.Kind).SelectMany(kind => kind).Select(part => part.Id);
         Assert.Equal(expected, sheets.SelectMany(sheet => sheet.Parts));
         Assert.All(Drawn.Everywhere, each => Assert.Equal(
-            expected.Order(), each.Result.Sheets.Sheets.SelectMany(sheet => sheet.Parts).Order()));
+            expected.Order(), each.Result.Sheets.Sheets.SelectMany(sheet => sheet.Parts).Distinct().Order()));
     }
 
     [Fact]
-    public void Nothing_lies_outside_the_frame()
+    public void Nothing_but_the_grid_lies_outside_the_frame_and_that_within_5_mm()
     {
         foreach (var (options, result) in Drawn.Everywhere)
         {
             foreach (var sheet in result.Sheets.Sheets)
             {
-                var frame = new Bounds2(20, 10, sheet.Width - 10, sheet.Height - 10).Grown(0.35 + Touching);
+                var frame = new Bounds2(20, 10, sheet.Width - 10, sheet.Height - 10);
                 var ink = ItemExtents.OfAll(sheet.Drawing.Items);
-                Assert.True(
-                    ink.MinX >= frame.MinX && ink.MinY >= frame.MinY && ink.MaxX <= frame.MaxX && ink.MaxY <= frame.MaxY,
-                    $"{options.Paper} {sheet.Number}: {ink}");
+                Assert.True(Holds(frame.Grown(5 + 0.35 + Touching), ink), $"{options.Sheets.Paper.Name} {sheet.Number}: {ink}");
+                var inside = ItemExtents.OfAll(sheet.Drawing.Items.Where(item => item.Layer != Layer.Frame));
+                Assert.True(inside.IsEmpty || Holds(frame, inside), $"{options.Sheets.Paper.Name} {sheet.Number}: {inside}");
             }
         }
     }
@@ -42,6 +43,12 @@ public class PlanSheetsTests
     {
         foreach (var (options, result) in Drawn.Everywhere)
         {
+            if (Paper.Of(options.Sheets.Paper).IsRoll)
+            {
+                // The foot of a roll finds its place only when the parts have theirs; see the tests of rolls.
+                continue;
+            }
+
             var placing = Placed(options, SampleParts.All);
             Assert.Equal(result.Sheets.Sheets.Length, placing.Count);
             foreach (var (layout, parts) in placing)
@@ -49,9 +56,9 @@ public class PlanSheetsTests
                 for (var i = 0; i < parts.Count; i++)
                 {
                     Assert.All(parts.Take(i), other => Assert.False(other.Grown(8 - Touching).Touches(parts[i])));
-                    foreach (var taken in new[] { layout.TitleStrip, layout.CheckPanel, layout.CheckColumn, layout.FootNotes })
+                    foreach (var taken in new[] { layout.TitleBlock, layout.CheckPanel, layout.CheckColumn, layout.FootNotes })
                     {
-                        Assert.False(taken.Grown(-Touching).Touches(parts[i]), $"{options.Paper}: {taken} {parts[i]}");
+                        Assert.False(taken.Grown(-Touching).Touches(parts[i]), $"{options.Sheets.Paper.Name}: {taken} {parts[i]}");
                     }
                 }
             }
@@ -61,10 +68,10 @@ public class PlanSheetsTests
     [Fact]
     public void What_stands_at_the_foot_of_a_sheet_does_not_overlap()
     {
-        foreach (var paper in Paper.All.SelectMany(p => new[] { p, p.Across() }))
+        foreach (var paper in Paper.All.SelectMany(p => new[] { p, p.Across() }).Concat(Paper.Rolls))
         {
-            var layout = SheetLayout.Of(paper, _ => 25);
-            Bounds2[] fields = [layout.TitleStrip, layout.CheckPanel, layout.CheckColumn, layout.FootNotes];
+            var layout = SheetLayout.Of(paper, _ => 25, 12);
+            Bounds2[] fields = [layout.TitleBlock, layout.Revisions, layout.CheckPanel, layout.CheckColumn, layout.FootNotes];
             for (var i = 0; i < fields.Length; i++)
             {
                 Assert.All(fields.Take(i), other => Assert.False(other.Grown(-Touching).Touches(fields[i]), paper.ToString()));
@@ -84,7 +91,7 @@ public class PlanSheetsTests
                 for (var i = 0; i < texts.Count; i++)
                 {
                     Assert.All(texts.Take(i), other => Assert.False(
-                        other.Room.Touches(texts[i].Room), $"{options.Paper}: '{other.Content}' '{texts[i].Content}'"));
+                        other.Room.Touches(texts[i].Room), $"{options.Sheets.Paper.Name}: '{other.Content}' '{texts[i].Content}'"));
                 }
             }
         }
@@ -93,14 +100,15 @@ public class PlanSheetsTests
     [Fact]
     public void No_text_of_a_part_touches_the_ink_of_another()
     {
-        foreach (var sheet in Drawings(Drawn.Options("A2"), SampleParts.All))
+        var sheets = Drawings(Drawn.Options("A2"), SampleParts.All);
+        Assert.Contains(sheets, sheet => sheet.Drawings.Count > 3);
+        foreach (var sheet in sheets)
         {
-            Assert.True(sheet.Parts.Count > 1);
-            var inks = sheet.Parts
-                .Select(part => part.Drawing.Items.Select(item => Moved(ItemExtents.Of(item), part.Move)).ToList()).ToList();
+            var inks = sheet.Drawings
+                .Select(drawing => drawing.Item.Items.Select(item => drawing.Moved(ItemExtents.Of(item))).ToList()).ToList();
             for (var i = 0; i < inks.Count; i++)
             {
-                var texts = inks[i].Where((_, item) => sheet.Parts[i].Drawing.Items[item] is DrawingItem.Text);
+                var texts = inks[i].Where((_, item) => sheet.Drawings[i].Item.Items[item] is DrawingItem.Text);
                 Assert.All(texts, text => Assert.DoesNotContain(inks.Where((_, other) => other != i).SelectMany(ink => ink), text.Touches));
             }
         }
@@ -139,22 +147,63 @@ public class PlanSheetsTests
     }
 
     [Fact]
-    public void The_title_strip_says_what_the_sheet_is()
+    public void The_title_block_says_what_the_sheet_is()
     {
-        var sheets = PlanSheets.Draw(Drawn.Options(), SampleParts.All).Sheets;
+        var sheets = Drawn.Sheets(Drawn.Options(), SampleParts.All).Sheets;
         Assert.Equal("Oxbow 1420 rev. B", sheets.Title);
         foreach (var sheet in sheets.Sheets)
         {
             var texts = sheet.Drawing.Items.OfType<DrawingItem.Text>().Where(t => t.Layer == Layer.Frame).Select(t => t.Content).ToList();
             foreach (var expected in new[]
             {
-                "Oxbow 1420", "Rev. B", sheet.Title, $"Sheet {sheet.Number} of {sheets.Sheets.Length}", "Scale 1:1", "Units: mm",
-                "A. Builder", "PlanForge 0.1.0", "Formers seen from aft",
+                "Oxbow 1420", "B", sheet.Title, $"{sheet.Number} of {sheets.Sheets.Length}", "1:1", "mm", "A. Builder", "C. Draught", "D. Checker",
+                "2026-11-25", "PlanForge 0.1.0", "1234-56",
             })
             {
                 Assert.Contains(expected, texts);
             }
         }
+    }
+
+    [Fact]
+    public void The_revision_table_stands_on_the_first_sheet_alone_above_the_title_block()
+    {
+        var options = Drawn.Options("A4", true) with
+        {
+            Issue = Drawn.Issue with
+            {
+                Revisions = [new("A", "first issue", "2026-01-05", "AB", default), new("B", string.Join(' ', Enumerable.Repeat("dowels", 40)), "", "", default)],
+            },
+        };
+        var sheets = Drawn.Sheets(options, SampleParts.All).Sheets.Sheets;
+        Assert.True(sheets.Length > 1);
+        var texts = sheets[0].Drawing.Items.OfType<DrawingItem.Text>().ToList();
+        var (first, second) = (texts.Find(text => text.Content == "first issue")!, texts.Find(text => text.Content.StartsWith("dowels", StringComparison.Ordinal))!);
+        Assert.True(second.At.Y > first.At.Y && first.At.Y > 10 + TitleBlock.Height);
+        Assert.DoesNotContain(sheets[1..].SelectMany(sheet => sheet.Drawing.Items).OfType<DrawingItem.Text>(), text => text.Content == "first issue");
+        var rooms = texts.Where(text => text.Layer == Layer.Frame).Select(text => ItemExtents.Of(text)).ToList();
+        Assert.All(rooms, (room, i) => Assert.DoesNotContain(rooms.Take(i), room.Touches));
+    }
+
+    [Fact]
+    public void An_entry_that_is_too_long_for_its_field_is_an_error_at_its_place()
+    {
+        var long40 = new string('M', 40);
+        var options = Drawn.Options() with { Name = long40, Issue = Drawn.Issue with { Owner = long40, Date = long40, Revision = "C" } };
+        var result = Drawn.Sheets(options, SampleParts.All);
+        Assert.Empty(result.Sheets.Sheets);
+        Assert.Equal(["owner", "date_of_issue", "name"], result.Findings.Select(finding => finding.Message.Split('`')[1]));
+        Assert.All(result.Findings, finding => Assert.Equal((Severity.Error, 7, 3), (finding.Severity, finding.At.Line, finding.At.Column)));
+    }
+
+    [Fact]
+    public void Paper_that_holds_no_sheet_is_an_error_that_says_what_would()
+    {
+        var options = Drawn.Options();
+        var small = options with { Sheets = options.Sheets with { Paper = new("150 x 200 mm", 150, 200) } };
+        var error = Assert.Single(Drawn.Sheets(small, SampleParts.All).Findings);
+        Assert.StartsWith("paper of 200 x 150 mm is too small for its margins, title block, check bars and notes; at least ", error.Message, StringComparison.Ordinal);
+        Assert.Equal(Severity.Error, error.Severity);
     }
 
     [Fact]
@@ -169,53 +218,61 @@ public class PlanSheetsTests
         Assert.False(Says(SampleParts.BenchFigures(4), OfDust));
 
         static bool Says(Part part, string words) =>
-            PlanSheets.Draw(Drawn.Options("A2"), [part]).Sheets.Sheets[0].Drawing.Items.OfType<DrawingItem.Text>()
+            Drawn.Sheets(Drawn.Options("A2"), [part]).Sheets.Sheets[0].Drawing.Items.OfType<DrawingItem.Text>()
                 .Any(text => text.Content.Contains(words, StringComparison.Ordinal));
     }
 
     [Fact]
-    public void No_lettering_is_under_2_5_mm()
+    public void No_lettering_is_under_2_5_mm_but_captions_of_fields()
     {
         foreach (var (_, result) in Drawn.Everywhere)
         {
-            Assert.All(result.Sheets.Sheets.SelectMany(s => s.Drawing.Items).OfType<DrawingItem.Text>(), t => Assert.True(t.Height >= 2.5));
+            Assert.All(result.Sheets.Sheets.SelectMany(s => s.Drawing.Items).OfType<DrawingItem.Text>(), t => Assert.True(t.Height >= 2.5 || (t.Height == 1.8 && t.Layer == Layer.Frame)));
         }
     }
 
     [Fact]
     public void The_same_parts_give_the_same_sheets()
     {
-        string Draw() => Drawn.Written(PlanSheets.Draw(Drawn.Options("A4", true, DisplayUnit.Inch), SampleParts.All).Sheets);
+        string Draw() => Drawn.Written(Drawn.Sheets(Drawn.Options("A4", true, DisplayUnit.Inch), SampleParts.All).Sheets);
         Assert.Equal(Draw(), Draw());
     }
 
     [Fact]
-    public void A_part_larger_than_the_paper_goes_on_the_smallest_larger_sheet_and_is_reported()
+    public void A_roll_is_cut_to_the_length_that_the_parts_need()
     {
-        var result = PlanSheets.Draw(Drawn.Options("A4"), [SampleParts.Shim(1), SampleParts.LevelRest(500), SampleParts.Shim(2)]);
-        Assert.Equal([(297, 210), (594, 420)], result.Sheets.Sheets.Select(sheet => (sheet.Width, sheet.Height)));
-        Assert.Equal(["shim-10", "shim-20"], result.Sheets.Sheets[0].Parts);
-        Assert.Equal("Level rest does not fit A4 (297 x 210 mm); it is drawn on A2 (594 x 420 mm).", Assert.Single(result.Warnings));
+        var sheet = Assert.Single(Drawn.Sheets(Drawn.Options("roll 594"), SampleParts.All).Sheets.Sheets);
+        Assert.Equal(594, sheet.Height);
+        Assert.Equal(0, sheet.Width % 10);
+        var ink = ItemExtents.OfAll(sheet.Drawing.Items.Where(item => item.Layer != Layer.Frame));
+        Assert.InRange(sheet.Width - ink.MaxX, 10, 230);
     }
 
     [Fact]
-    public void A_part_larger_than_A0_gets_paper_of_its_own_length()
+    public void A_roll_is_split_where_it_would_be_longer_than_5_m()
     {
-        var result = PlanSheets.Draw(Drawn.Options("A4"), [SampleParts.LevelRest(1600)]);
-        var sheet = Assert.Single(result.Sheets.Sheets);
-        Assert.InRange(sheet.Width, 1600, 1750);
-        Assert.Contains("roll paper", Assert.Single(result.Warnings), StringComparison.Ordinal);
+        var parts = Enumerable.Range(0, 30).Select(i => Drawn.Plain(i, 400, 500)).ToList();
+        var sheets = Drawn.Sheets(Drawn.Options("roll 594"), parts).Sheets.Sheets;
+        Assert.All(sheets, sheet => Assert.True(sheet.Width <= 5000));
+        Assert.Equal(parts.Select(part => part.Id), sheets.SelectMany(sheet => sheet.Parts));
+
+        // (5000 - 33 - 9 - 180 ...) / 408 mm = 11 a sheet by arithmetic.
+        Assert.Equal([11, 11, 8], sheets.Select(sheet => sheet.Parts.Length));
     }
 
     [Fact]
     public void A_part_is_turned_only_when_it_does_not_fit_upright()
     {
-        // 215 mm high: more than A4 across leaves above the title strip, less than it leaves from side to side.
-        var tall = Placed(Drawn.Options("A4"), [Drawn.Plain(1, 60, 215)]);
-        Assert.True(Drawings(Drawn.Options("A4"), [Drawn.Plain(1, 60, 215)]).Single().Parts.Single().Drawing.IsTurned);
-        Assert.Single(tall);
-        Assert.False(Drawings(Drawn.Options("A4"), [Drawn.Plain(1, 215, 60)]).Single().Parts.Single().Drawing.IsTurned);
-        Assert.False(Drawings(Drawn.Options("A4", true), [Drawn.Plain(1, 60, 190)]).Single().Parts.Single().Drawing.IsTurned);
+        // 190 mm high: more than A4 across leaves above title block and bars, less than it leaves from side to side.
+        Assert.True(IsTurned(60, 190, isPortrait: false));
+        Assert.False(IsTurned(190, 60, isPortrait: false));
+        Assert.False(IsTurned(60, 150, isPortrait: true));
+
+        static bool IsTurned(double width, double height, bool isPortrait)
+        {
+            var place = Drawings(Drawn.Options("A4", isPortrait), [Drawn.Plain(1, width, height)]).Single().Drawings.Single().Place;
+            return place.Width > place.Height == width < height;
+        }
     }
 
     [Fact]
@@ -224,8 +281,9 @@ public class PlanSheetsTests
             sizes =>
             {
                 var parts = sizes.Select((size, i) => Drawn.Plain(i, size.Item1, size.Item2)).ToList();
-                var result = PlanSheets.Draw(Drawn.Options("A3"), parts);
-                Assert.Equal(parts.Select(part => part.Id).Order(), result.Sheets.Sheets.SelectMany(sheet => sheet.Parts).Order());
+                var result = Drawn.Sheets(Drawn.Options("A3"), parts);
+                Assert.Equal(
+                    parts.Select(part => part.Id).Order(), result.Sheets.Sheets.SelectMany(sheet => sheet.Parts).Distinct().Order());
                 foreach (var (layout, placed) in Placed(Drawn.Options("A3"), parts))
                 {
                     for (var i = 0; i < placed.Count; i++)
@@ -239,12 +297,12 @@ public class PlanSheetsTests
             seed: "000000000000G");
 
     [Fact]
-    public void No_parts_make_no_sheets() => Assert.Empty(PlanSheets.Draw(Drawn.Options(), []).Sheets.Sheets);
+    public void No_parts_make_no_sheets() => Assert.Empty(Drawn.Sheets(Drawn.Options(), []).Sheets.Sheets);
 
     [Fact]
     public void An_unknown_paper_is_refused_by_name()
     {
-        var error = Assert.Throws<ArgumentException>(() => PlanSheets.Draw(Drawn.Options("B9"), []));
+        var error = Assert.Throws<ArgumentException>(() => Drawn.Sheets(Drawn.Options("B9"), []));
         Assert.Contains("B9", error.Message, StringComparison.Ordinal);
     }
 
@@ -252,17 +310,13 @@ public class PlanSheetsTests
         inner.MinX >= outer.MinX && inner.MinY >= outer.MinY && inner.MaxX <= outer.MaxX && inner.MaxY <= outer.MaxY;
 
     private static List<(SheetLayout Layout, List<Bounds2> Parts)> Placed(PlanOptions options, IReadOnlyList<Part> parts) =>
-        [.. Drawings(options, parts).Select(sheet => (sheet.Layout, sheet.Parts.Select(BoundsOf).ToList()))];
-
-    private static Bounds2 BoundsOf(PlacedPart part) => Moved(part.Drawing.Bounds, part.Move);
-
-    private static Bounds2 Moved(Bounds2 bounds, Vector2 move) =>
-        new(bounds.MinX + move.X, bounds.MinY + move.Y, bounds.MaxX + move.X, bounds.MaxY + move.Y);
+        [.. Drawings(options, parts).Select(sheet => (sheet.Layout, sheet.Drawings.Select(drawing => drawing.Place).ToList()))];
 
     private static IReadOnlyList<OpenSheet> Drawings(PlanOptions options, IReadOnlyList<Part> parts)
     {
-        var paper = Paper.Find(options.Paper)!;
-        var placing = new PartPlacing(options.IsPortrait ? paper : paper.Across(), new FootNotes(options.Notes, parts), options.Unit);
+        var paper = Paper.Of(options.Sheets.Paper);
+        var layout = SheetLayout.Of(options.Sheets.IsPortrait || paper.IsRoll ? paper : paper.Across(), new FootNotes(options.Notes, LinesUsed.Of(parts)).HeightFor);
+        var placing = new PartPlacing(layout, layout, new(options.Unit));
         foreach (var part in parts.GroupBy(part => part.Kind).SelectMany(kind => kind))
         {
             placing.Add(part);

@@ -4,10 +4,10 @@ using PlanForge.Geometry;
 using PlanForge.Output.Pdf;
 using PlanForge.Output.Tests.Readers;
 using UglyToad.PdfPig;
-using UglyToad.PdfPig.Content;
 using UglyToad.PdfPig.Graphics.Core;
 using UglyToad.PdfPig.Graphics.Operations.General;
 using UglyToad.PdfPig.Tokens;
+using Page = UglyToad.PdfPig.Content.Page;
 
 namespace PlanForge.Output.Tests.Pdf;
 
@@ -43,7 +43,7 @@ public sealed class PdfWriterTests
         () => PdfWriter.Write(Samples.Set(new Sheet(1, "A", width, height, new([]), [])), Info));
 
     [Fact]
-    public void A_set_without_sheets_is_refused() => Assert.Throws<ArgumentException>(() => PdfWriter.Write(new("A", "en", []), Info));
+    public void A_set_without_sheets_is_refused() => Assert.Throws<ArgumentException>(() => PdfWriter.Write(new SheetSet("A", "en", []), Info));
 
     [Fact]
     public void Viewers_are_told_not_to_scale_and_what_to_show()

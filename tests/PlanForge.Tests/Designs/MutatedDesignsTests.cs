@@ -71,11 +71,13 @@ public class MutatedDesignsTests
             findings = findings.AddRange(list.Findings);
             if (!list.Parts.IsEmpty)
             {
-                var options = new PlanOptions(
-                    airframe.Name, airframe.Revision, airframe.Owner, "test", airframe.Sheets.Paper, airframe.Sheets.IsPortrait, airframe.DisplayUnit, airframe.Notes);
-                var sheets = PlanSheets.Draw(options, list.Parts).Sheets;
-                Assert.NotEmpty(PdfWriter.Write(sheets, new PdfInfo("test")));
-                return true;
+                var plan = PlanSheets.Draw(PlanOptions.Of(airframe, "test"), list);
+                findings = findings.AddRange(plan.Findings);
+                if (!plan.Sheets.Sheets.IsEmpty)
+                {
+                    Assert.NotEmpty(PdfWriter.Write(plan.Sheets, new PdfInfo("test")));
+                    return true;
+                }
             }
         }
 

@@ -12,7 +12,7 @@ public sealed class SummaryTests : IDisposable
     [InlineData("Wing area, projected", "1200 cm²")]
     [InlineData("Wing mean aerodynamic chord", "150 mm")]
     [InlineData("Wing incidence, root chord line", "2°")]
-    [InlineData("Wing, leading edge higher than trailing edge at the root", "5.23 mm")]
+    [InlineData("Wing rise over the root chord", "5.23 mm")]
     public void Figure_is_shown_in_the_units_of_the_description(string label, string expected) =>
         Assert.Equal(expected, ValueIn(SmallDesign.Text, label));
 

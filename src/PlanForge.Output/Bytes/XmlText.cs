@@ -1,7 +1,6 @@
 using System.Text;
-using PlanForge.Output.Bytes;
 
-namespace PlanForge.Output.Svg;
+namespace PlanForge.Output.Bytes;
 
 /// <summary>Text inside XML elements.</summary>
 internal static class XmlText

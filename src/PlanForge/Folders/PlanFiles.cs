@@ -1,0 +1,55 @@
+using System.Collections.Immutable;
+using PlanForge.Designs;
+using PlanForge.Drafting.Model;
+using PlanForge.Drafting.Tiles;
+using PlanForge.Output.Pdf;
+
+namespace PlanForge.Folders;
+
+/// <summary>The printable files of a design: the plan, and the plan in tiles for each paper.</summary>
+internal static class PlanFiles
+{
+    /// <summary>All of them; none for a design without sheets.</summary>
+    /// <param name="design">The design.</param>
+    /// <param name="print">What it is printed with.</param>
+    /// <param name="stop">Asked between the files.</param>
+    /// <exception cref="OperationCanceledException">The run was stopped.</exception>
+    public static ImmutableArray<OutputFile> Of(Design design, PrintChoice print, CancellationToken stop)
+    {
+        if (design.Sheets.Sheets.IsEmpty)
+        {
+            return [];
+        }
+
+        var info = InfoOf(design);
+        var files = ImmutableArray.CreateBuilder<OutputFile>();
+        files.Add(new("plan.pdf", PdfWriter.Write(For(PageSet.Of(design.Sheets), print), info)));
+        foreach (var options in TilesOf(design, print))
+        {
+            stop.ThrowIfCancellationRequested();
+            var tiles = TilePlan.Of(design.Sheets, options).Pages ?? throw new InvalidOperationException(options.Fault());
+            files.Add(new($"plan-{FolderName.Of(options.Paper.Name)}.pdf", PdfWriter.Write(For(tiles, print), info)));
+        }
+
+        return files.DrainToImmutable();
+    }
+
+    /// <summary>The tiled plans that are wanted: those of the description, unless the command line names one.</summary>
+    private static ImmutableArray<TileOptions> TilesOf(Design design, PrintChoice print) =>
+        print.Tiles is { } paper ? [new(paper)] : [.. design.Airframe.Sheets.Tiles.Select(TileOptions.Of)];
+
+    private static PageSet For(PageSet pages, PrintChoice print) => print.Printer is { } printer ? pages.CorrectedFor(printer) : pages;
+
+    private static PdfInfo InfoOf(Design design) => new($"PlanForge {ToolVersion.Text}")
+    {
+        Author = design.Airframe.Issue.Owner,
+        Subject = "Full-size templates",
+        Attachments = [.. design.Sources.Select(source => new PdfAttachment(source.Name, MediaTypeOf(source.Name), source.Content))],
+    };
+
+    // RFC 9512 registers the type of YAML.
+    private static string MediaTypeOf(string name) =>
+        name.EndsWith(".yaml", StringComparison.OrdinalIgnoreCase) || name.EndsWith(".yml", StringComparison.OrdinalIgnoreCase)
+            ? "application/yaml"
+            : "text/plain";
+}
