@@ -44,14 +44,15 @@ internal static class InchPart
         };
     }
 
-    // Figures of a fraction are smaller than the text: a label with one is lettered as large as dimensions are.
-    private static PartLabel Lettered(PartLabel label)
-    {
-        var text = InchText.WithFractions(label.Text);
-        return text == label.Text
-            ? label
-            : label with { Text = text, Height = Math.Max(label.Height, LetteringSizes.For(new(DisplayUnit.Inch)).Body) };
-    }
+    // Figures of a fraction are smaller than the text: labels are lettered as large as dimensions are, all of them, for one
+    // size beside another looks like a mistake. Names that are engraved keep the size they are cut in.
+    private static PartLabel Lettered(PartLabel label) => label.IsEngraved
+        ? label
+        : label with
+        {
+            Text = InchText.WithFractions(label.Text),
+            Height = Math.Max(label.Height, LetteringSizes.For(new(DisplayUnit.Inch)).Body),
+        };
 
     private static PartDimension Lettered(PartDimension dimension) => dimension switch
     {

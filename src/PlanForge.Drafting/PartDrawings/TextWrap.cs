@@ -50,7 +50,7 @@ internal static class TextWrap
             return false;
         }
 
-        var unit = word.AsSpan().TrimEnd(".,;:)");
+        var unit = word.AsSpan().TrimEnd(".,;:)]");
         return unit is "mm" or "cm" or "in" or "m" or "g" or "oz"
             || (char.IsAsciiDigit(word[0]) && word.Contains(Fraction.Slash, StringComparison.Ordinal));
     }

@@ -114,7 +114,7 @@ public sealed class BoltParts : IPartKind
             new(bounds.MaxX + 6, axis.Across + 6),
             $"{CountOf(axis)}{text.Diameter(fastener.Tapping)}, drill {fastener.DrillNames.Tapping}, tap {fastener.Thread}");
         sketch.Note($"Drill square to the wing's chord: lean the drill {MeasureText.Angle(axis.Obliquity)} from square, its upper end {(axis.Lean >= 0 ? "aft" : "forward")}.");
-        sketch.Note($"Face next to the wing at height {text.CoarseWithUnit(axis.NearFace)}, holes at station {text.CoarseWithUnit(middle)} in mid thickness.");
+        sketch.Note($"Face next to the wing at height {text.CoarseWithUnit(axis.NearFace)}, holes in mid thickness at station {text.CoarseWithUnit(middle)}.");
         if (greatestBevel > Math.PI / 180 / 4)
         {
             sketch.Note($"Cut to the wider face; bevel the ends by up to {MeasureText.Angle(greatestBevel)} to fit the sides.");
@@ -151,7 +151,7 @@ public sealed class BoltParts : IPartKind
             sketch.Cross(LineUse.Centre, centre, fastener.Clearance + 6);
         }
 
-        sketch.Label("trailing edge", new(-5.5, halfWidth * 0.5), Anchor.Middle, Math.PI / 2);
+        sketch.Leader(new(lean * 0.7, halfWidth * 0.7), new(8, halfWidth * 0.7), "trailing edge");
         sketch.Across(new(-ahead, axis.Across), new(0, axis.Across), 1);
         AddHoleSpacing(axis, -ahead, 1, sketch);
         sketch.Hole(

@@ -14,7 +14,7 @@ internal static class DowelTexts
         return $"{count}{text.Diameter(diameter)}, {(drill.Fits(diameter) ? "drill" : "nearest drill")} {drill.Name}";
     }
 
-    /// <summary>Dowel and fit, for a note: <c>8 mm dowel and 0.1 mm fit</c>.</summary>
+    /// <summary>Dowel and fit, for a note: <c>8 mm dowel, 0.1 mm fit</c>.</summary>
     public static string Fit(DowelAxis axis, MeasureText text) =>
-        $"{text.SizeWithUnit(axis.Dowels.Diameter)} dowel and {text.SizeWithUnit(axis.Dowels.Fit)} fit";
+        $"{text.SizeWithUnit(axis.Dowels.Diameter)} dowel, {text.SizeWithUnit(axis.Dowels.Fit)} fit";
 }

@@ -57,7 +57,7 @@ public sealed class WingDowelTemplates : IPartKind
         sketch.Hole(new(axis.Across, dowels.AboveChord), radius, new(halfWidth + 8, top), DowelTexts.Hole(axis, text));
 
         sketch.Note("Hold against the leading edge, centre lines together, seen from the tail; drill along the root chord line.");
-        sketch.Note($"Holes for {DowelTexts.Fit(axis, text)}; the dowel stands {text.CoarseWithUnit(dowels.Protrusion)} ahead of the leading edge.");
+        sketch.Note($"Holes: {DowelTexts.Fit(axis, text)}; the dowel stands {text.CoarseWithUnit(dowels.Protrusion)} ahead of the leading edge.");
         sketch.Figure("dowels.spacing", "Dowels, distance between the axes", dowels.Spacing, FigureQuantity.Length);
         sketch.Figure("dowels.hole", "Dowels, hole diameter", 2 * radius, FigureQuantity.Length);
         sketch.Figure("dowels.above_chord", "Dowels, axes above the root chord line", dowels.AboveChord, FigureQuantity.Length);

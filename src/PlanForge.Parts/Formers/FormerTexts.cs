@@ -169,7 +169,7 @@ internal static class FormerTexts
                 ["front", text.Column(former.Station), text.Fine(front)],
                 ["rear", text.Column(former.Station + former.Thickness), text.Fine(rear)],
             ]);
-        sketch.Note($"Drill {MeasureText.Angle(axis.Obliquity)} off square, {(axis.Rise >= 0 ? "rising towards the nose" : "falling towards the nose")}. Holes for {DowelTexts.Fit(axis, text)}.");
+        sketch.Note($"Drill {MeasureText.Angle(axis.Obliquity)} off square, {(axis.Rise >= 0 ? "rising towards the nose" : "falling towards the nose")}. Holes: {DowelTexts.Fit(axis, text)}.");
         sketch.Figure($"former.{former.Name}.dowel.front", $"Former {former.Name}, height of the dowel axes on the front face", front, FigureQuantity.Length);
         sketch.Figure($"former.{former.Name}.dowel.rear", $"Former {former.Name}, height of the dowel axes on the rear face", rear, FigureQuantity.Length);
     }

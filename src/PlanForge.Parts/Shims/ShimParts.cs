@@ -43,10 +43,12 @@ public sealed class ShimParts : IPartKind
             var foot = new Point2(0, below);
             var thick = foot + new Vector2(isThickInFront ? 0 : length, thickness);
             sketch.Line(LineUse.Cut, Path2.Polygon(foot, foot + new Vector2(length, 0), thick));
-            sketch.Up(new(thick.X, foot.Y), thick, isThickInFront ? 1 : -1);
             var named = SignedAngle(change);
-            sketch.Label(named, foot + new Vector2(length / 2, -3.2));
-            rows.Add([named, text.Fine(isThickInFront ? thickness : 0), text.Fine(isThickInFront ? 0 : thickness)]);
+            var (front, rear) = isThickInFront ? (thickness, 0.0) : (0.0, thickness);
+
+            // The sizes stand under the wedge: between two of them there is no room for dimension lines.
+            sketch.Label($"{named}: front {EndText(text, front)}, rear {EndText(text, rear)}", foot + new Vector2(length / 2, -3.2));
+            rows.Add([named, text.Fine(front), text.Fine(rear)]);
             sketch.Figure(
                 $"shims.{name}.{MeasureText.Rounded(change * 180 / Math.PI, 3)}",
                 $"{title}, {named}: thickness of the thick end",
@@ -65,6 +67,8 @@ public sealed class ShimParts : IPartKind
         sketch.Note("Side views, front to the left; plus raises the leading edge. The thin end is a feather edge: glue to a backing before sanding.");
         return sketch.AsTemplate($"shims-{name}", Title, title, quantity: 1);
     }
+
+    private static string EndText(MeasureText text, double thickness) => thickness == 0 ? "0" : text.FineWithUnit(thickness);
 
     private static string SignedAngle(double radians) => (radians > 0 ? "+" : "") + MeasureText.Angle(radians);
 

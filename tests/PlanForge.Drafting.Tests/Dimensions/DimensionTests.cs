@@ -1,8 +1,8 @@
 using CsCheck;
 using PlanForge.Airframe;
+using PlanForge.Drafting.Clipping;
 using PlanForge.Drafting.Dimensions;
 using PlanForge.Drafting.Dimensions.Placing;
-using PlanForge.Drafting.Clipping;
 using PlanForge.Drafting.Lettering;
 using PlanForge.Drafting.Model;
 using PlanForge.Geometry;

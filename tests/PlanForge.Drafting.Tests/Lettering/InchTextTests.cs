@@ -9,6 +9,7 @@ public class InchTextTests
     [InlineData("2 13/64 in, not 1/2.", "2 13⁄64 in, not 1⁄2.")]
     [InlineData("-33/64", "-33⁄64")]
     [InlineData("drill 1/4-20", "drill 1⁄4-20")]
+    [InlineData("1 1/8″ × 1″, R1/4″", "1 1⁄8″ × 1″, R1⁄4″")]
     public void Fractions_of_an_inch_rule_are_lettered_as_fractions(string text, string expected) =>
         Assert.Equal(expected, InchText.WithFractions(text));
 

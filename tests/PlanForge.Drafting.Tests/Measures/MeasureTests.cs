@@ -35,6 +35,16 @@ public class MeasureTests
     public void Inches_are_fractions_where_one_is_near_and_thousandths_where_none_is(double inches, string expected) =>
         Assert.Equal(expected, Measure.InchFraction(inches));
 
+    // 3 5/8 in is 92.075 mm: 1 in = 25.4 mm exactly.
+    [Theory]
+    [InlineData(DisplayUnit.Millimetre, false, 92.075, "92.1")]
+    [InlineData(DisplayUnit.Millimetre, true, 92.075, "92.1 [3 5⁄8″]")]
+    [InlineData(DisplayUnit.Centimetre, true, 92.075, "9.21 [3 5⁄8″]")]
+    [InlineData(DisplayUnit.Inch, true, 92.075, "3 5⁄8″ [92.1]")]
+    [InlineData(DisplayUnit.Millimetre, true, 92, "92 [3.622″]")]
+    public void Dimensions_in_both_units_have_the_other_one_in_brackets(DisplayUnit unit, bool isBoth, double millimetres, string expected) =>
+        Assert.Equal(expected, Measure.Dimension(millimetres, new(unit, isBoth)));
+
     [Fact]
     public void An_inch_is_25_4_mm() => Assert.Equal("1″", Measure.Length(25.4, DisplayUnit.Inch));
 

@@ -6,6 +6,10 @@ namespace PlanForge.Drafting.Tests.PartDrawings;
 
 public class TextWrapTests
 {
+    [Fact]
+    public void A_number_keeps_its_unit_in_brackets() =>
+        Assert.All(TextWrap.Lines("Room for seat tape 1 mm [0.039 in] thick is included.", 38, 2.5), line => Assert.False(line.EndsWith("0.039", StringComparison.Ordinal)));
+
     private static readonly Gen<string> Sentences =
         Gen.Char['a', 'z'].Array[1, 9].Select(letters => new string(letters)).Array[0, 25].Select(words => string.Join(' ', words));
 

@@ -8,11 +8,14 @@ namespace PlanForge.Drafting.Dimensions.Placing;
 internal sealed class LeaderPlaces
 {
     /// <summary>What a line through a text is worth avoiding by, in mm of longer leader.</summary>
-    public const double TextOnLine = 40;
+    public const double TextOnLine = 100;
 
     // Rings, mm: nearer than the first the arrow has no room; the step is about half a letter's height.
     private const double FirstRing = 7;
     private const double RingStep = 3;
+
+    // Beyond the longest paper all places are free: a search that gets here was given no place at all, and ends.
+    private const double LastRing = 20_000;
 
     // Costs in mm of leader, as above: a leader across a text is worst, crossing lines of dimensions are merely untidy.
     private const double TextNearLine = 6;
@@ -40,7 +43,7 @@ internal sealed class LeaderPlaces
     {
         LeaderPlace? best = null;
         var least = double.PositiveInfinity;
-        for (var ring = FirstRing; ring < least; ring += RingStep)
+        for (var ring = FirstRing; ring < Math.Min(least, LastRing); ring += RingStep)
         {
             foreach (var right in (ReadOnlySpan<bool>)[true, false])
             {
@@ -58,7 +61,7 @@ internal sealed class LeaderPlaces
             }
         }
 
-        return (best!.Value, least);
+        return (best ?? throw new InvalidOperationException($"'{ink.Text}' points at no place: {target}."), least);
     }
 
     private double FaultsOf(LeaderPlace place)

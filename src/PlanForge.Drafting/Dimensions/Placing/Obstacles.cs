@@ -6,7 +6,7 @@ namespace PlanForge.Drafting.Dimensions.Placing;
 internal sealed class Obstacles
 {
     /// <summary>Clear space between two texts, mm: less and they read as one.</summary>
-    public const double TextClear = 1;
+    public const double TextClear = 1.4;
 
     /// <summary>Clear space between a text and an arrow head, mm.</summary>
     public const double ArrowClear = 0.4;

@@ -27,9 +27,15 @@ public class AnnotationsTests
         select new PartLabel(text, at, anchor, angle, 2.5, isEngraved);
 
     private static readonly Gen<PartDimension> Dimensions = Gen.OneOf(
-        from at in Places from textAt in Places from text in Words from radius in Among(0.0, 1, 8)
+        from at in Places
+        from textAt in Places
+        from text in Words
+        from radius in Among(0.0, 1, 8)
         select (PartDimension)new PartDimension.Leader(at, textAt, text, radius),
-        from a in Places from b in Places from angle in Angles from offset in Among(-5.0, 5)
+        from a in Places
+        from b in Places
+        from angle in Angles
+        from offset in Among(-5.0, 5)
         select (PartDimension)new PartDimension.Linear(a, b, Vector2.FromAngle(angle), offset));
 
     private static readonly Gen<Part> Parts =
