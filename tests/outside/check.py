@@ -4,6 +4,7 @@ import sys
 
 import dxf
 import pdf
+import pdf_objects
 import svg
 from report import Report
 
@@ -14,6 +15,7 @@ def main(folder, words):
     report.check(plan, "is there", lambda: None if plan.is_file() else "no such file")
     sheets = sorted((folder / "sheets").glob("*.svg"))
     for file in sorted(folder.glob("plan*.pdf")):
+        pdf_objects.check(report, file, len(sheets), file != plan)
         pdf.check(report, file, sheets if file == plan else [], words if file == plan else [])
     for file in sorted((folder / "cut").glob("*.dxf")) + sorted((folder / "parts").glob("*.dxf")):
         dxf.check(report, file)

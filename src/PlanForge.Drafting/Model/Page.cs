@@ -30,7 +30,7 @@ public sealed record Page(
     /// <summary>What its bookmark stands under; neighbouring pages with the same words here share one entry. Empty for none.</summary>
     public string Chapter { get; init; } = "";
 
-    /// <summary>Free room near the foot for one line of lettering, at least 3.3 mm high.</summary>
+    /// <summary>Free room near the foot for one line of lettering, at least 3.5 mm high.</summary>
     public required Bounds2 FreeLine { get; init; }
 
     /// <summary>A sheet as a page.</summary>

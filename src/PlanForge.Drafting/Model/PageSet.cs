@@ -47,15 +47,17 @@ public sealed record PageSet(string Title, string Language, ImmutableArray<Page>
     private static DrawingItem.Text Stamp(Page page, PrinterScale printer)
     {
         var room = page.FreeLine;
+        var width = room.Width - (LetteringSizes.Least * StrokeAlphabet.StrokeWidth);
         for (var name = printer.Printer; ; name = name[..^2].TrimEnd() + "…")
         {
             var text = string.Create(
                 CultureInfo.InvariantCulture,
                 $"Corrected for printer {name}: across × {printer.X:F4}, up × {printer.Y:F4}. Wrong on any other printer.");
-            var (_, height) = TextWrap.Fitted(text, room.Width, [LetteringSizes.Least, LeastStampHeight]);
-            if (name.Length < 3 || StrokeAlphabet.WidthOf(text, height) <= room.Width)
+            var (_, height) = TextWrap.Fitted(text, width, [LetteringSizes.Least, LeastStampHeight]);
+            if (name.Length < 3 || StrokeAlphabet.WidthOf(text, height) <= width)
             {
-                return new(Layer.Frame, text, new(room.MinX, room.MinY + (height * StrokeAlphabet.Descent)), height, 0);
+                var pen = height * StrokeAlphabet.StrokeWidth / 2;
+                return new(Layer.Frame, text, new(room.MinX + pen, room.MinY + (height * StrokeAlphabet.Descent) + pen), height, 0);
             }
         }
     }

@@ -72,7 +72,7 @@ public static class CalibrationPage
         void Label(string text, Point2 middle, double angle)
         {
             var along = new Vector2(Math.Cos(angle), Math.Sin(angle));
-            sketch.Text(Layer.Frame, text, middle - (along * (StrokeAlphabet.WidthOf(text, 3.5) / 2)), 3.5, angle);
+            sketch.Text(Layer.Frame, text, middle - (along * (StrokeAlphabet.WidthOf(text, Body) / 2)), Body, angle);
         }
     }
 

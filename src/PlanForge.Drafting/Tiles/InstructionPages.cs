@@ -55,7 +55,8 @@ internal static class InstructionPages
             steps.Add($"Long ticks outside a drawing stand in line with the joint lines; the drawing runs {half} mm past them. Trim one of two "
                 + "neighbours along its joint line, lay it on the other so that ticks and drawing meet, and tape. Or trim both and butt them.");
             steps.Add("Join the tiles of a row first, then the rows. Triangles at the sides of a drawing point at the neighbours. "
-                + "Leave the outer edges of the sheet untrimmed: the crosses for the last check stand there.");
+                + "Leave the outer edges of the sheet untrimmed: the crosses for the last check stand there."
+                + (sheets.Any(sheet => sheet.HasGaps) ? " Tiles that a map crosses out are empty and have no page." : ""));
             steps.Add("Measure from cross to opposite cross, both ways; the list below has the true length. "
                 + "If the two differ from each other, the tiles are joined askew.");
         }
@@ -139,8 +140,7 @@ internal static class InstructionPages
                 var room = new Bounds2(left, 0, left + width, width * Math.Min(0.8, row.Max(sheet => sheet.Grid.Height / sheet.Grid.Width)));
                 var title = TilePage.TitleOf(row[i].Sheet);
                 views.Add(PageMap.DrawLarge(sketch, row[i], room, "Map of sheet " + title));
-                var (caption, height) = TextWrap.Fitted(
-                    (row[i].HasGaps ? "Crossed out: empty. Sheet " : "Sheet ") + title, width, [Body]);
+                var (caption, height) = TextWrap.Fitted("Sheet " + title, width, [Body]);
                 sketch.Text(Layer.Notes, caption, new(left, -Caption + 1), height);
             }
 

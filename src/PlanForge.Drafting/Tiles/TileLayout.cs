@@ -15,7 +15,7 @@ internal sealed record TileLayout(Paper Paper, Bounds2 Printable, Bounds2 Strip,
     public const double StripHeight = 20;
 
     /// <summary>Height of the free line at the foot of the strip, mm.</summary>
-    public const double FreeLineHeight = 3.4;
+    public const double FreeLineHeight = 3.6;
 
     /// <summary>Width of the column with the upright check bar and the left border, mm.</summary>
     public const double ColumnWidth = 10;

@@ -152,7 +152,7 @@ public sealed class PdfWriterTests
     {
         using var document = Open(Samples.Set(Samples.Sheet()));
         var viewport = (DictionaryToken)((ArrayToken)document.GetPage(1).Dictionary.Data["VP"]).Data.Single();
-        var measure = (DictionaryToken)viewport.Data["Measure"];
+        var measure = (DictionaryToken)document.Structure.GetObject(((IndirectReferenceToken)viewport.Data["Measure"]).Data).Data;
         var format = (DictionaryToken)((ArrayToken)measure.Data["X"]).Data.Single();
         Assert.Equal("mm", ((StringToken)format.Data["U"]).Data);
 
