@@ -106,13 +106,15 @@ internal sealed class JointCrossSection(RiggedAirframe airframe)
 
     private void AddTexts(double station, Bounds2 bounds, Bounds2 body)
     {
+        // Texts of the far row keep clear of the centre line's end.
         const double FirstRow = 9;
+        const double FarRow = FirstRow + Overhang;
         var text = airframe.Text;
         var isHigh = airframe.WingSide == WingSide.Lower;
 
         // The body's breadth on the side away from the wing, the dowels' spacing on the wing's.
         var far = isHigh ? body.MinY : body.MaxY;
-        _sketch.Across(new(body.MinX, body.Centre.Y), new(body.MaxX, body.Centre.Y), far + (isHigh ? -FirstRow : FirstRow) - body.Centre.Y);
+        _sketch.Across(new(body.MinX, body.Centre.Y), new(body.MaxX, body.Centre.Y), far + (isHigh ? -FarRow : FarRow) - body.Centre.Y);
         if (DowelAxis.Of(airframe) is { Across: > 0 } axis)
         {
             var height = axis.HeightAt(axis.FrontStation);
@@ -123,13 +125,13 @@ internal sealed class JointCrossSection(RiggedAirframe airframe)
         // The seat's height on the centre line, measured at the left.
         if (WingCut.HeightAt(airframe.Wing, airframe.WingSide, 0, station, 0) is { } seat)
         {
-            var (low, high) = seat >= 0 ? (0.0, seat) : (seat, 0.0);
-            _sketch.Up(new(0, low), new(0, high), -(bounds.MinX - 12));
+            Point2 datum = new(bounds.MinX - Overhang, 0), centre = new(0, seat);
+            var (low, high) = seat >= 0 ? (datum, centre) : (centre, datum);
+            _sketch.Up(low, high, low.X - (bounds.MinX - 12));
         }
 
         var panel = airframe.Wing.Panels[airframe.Wing.PanelAt(body.MaxX)];
-        _sketch.Note($"Cut across at station {text.CoarseWithUnit(station)}, a quarter of the root chord; seen from the tail, starboard on the right.");
-        _sketch.Note($"Dihedral beside the body {MeasureText.Angle(panel.Dihedral)}. The height is that of the wing's {(isHigh ? "underside" : "upper side")} on the centre line, tape not counted.");
-        _sketch.Note("Dashed circles: the dowels' front ends, ahead of the cut. Dashed with two dots: body the wing takes away.");
+        _sketch.Note($"Cut at station {text.CoarseWithUnit(station)}, a quarter of the root chord, seen from the tail; dihedral beside the body {MeasureText.Angle(panel.Dihedral)}.");
+        _sketch.Note($"Height: the wing's {(isHigh ? "underside" : "upper side")} on the centre line. Dashed circles: the dowels' front ends.");
     }
 }

@@ -85,11 +85,10 @@ internal sealed class JointSideView
         {
             foreach (var station in (ReadOnlySpan<double>)[former.Station, former.Station + former.Thickness])
             {
-                if (station > Body.From && station < Body.To)
+                if (station > Body.From && station < Body.To && BodyOutline.Inside(_airframe.Body, station, Drawn.Tolerance) is { } inside)
                 {
                     var (lower, upper) = FormerStation.At(station, _airframe);
-                    lower = Math.Max(lower, _airframe.Body.Skins.InPlane(station, Zone.Bottom, 0).Y);
-                    upper = Math.Min(upper, _airframe.Body.Skins.InPlane(station, Zone.Top, 0).Y);
+                    (lower, upper) = (Math.Max(lower, inside.Bounds.MinY), Math.Min(upper, inside.Bounds.MaxY));
                     if (upper > lower)
                     {
                         _sketch.Line(LineUse.Hidden, new Point2(station, lower), new(station, upper));
@@ -112,7 +111,7 @@ internal sealed class JointSideView
         var up = (b - a).Unit().Left * radius;
         _sketch.Line(LineUse.Hidden, Path2.Polyline(b + up, a + up, a - up, b - up));
         var beyond = (b - a).Unit() * Overhang;
-        _sketch.Line(LineUse.Centre, a - beyond, b + beyond);
+        _sketch.Line(LineUse.Centre, Path2.Polyline(a - beyond, a.Towards(b, 0.5), b + beyond));
     }
 
     private void AddBolt()
@@ -153,7 +152,7 @@ internal sealed class JointSideView
     {
         var (leading, trailing) = (Flat(Wing.Root.Leading), Flat(Wing.Root.Trailing));
         var beyond = (trailing - leading).Unit() * Overhang;
-        _sketch.Line(LineUse.Centre, leading, trailing + beyond);
+        _sketch.Line(LineUse.Datum, leading, trailing + beyond);
         _sketch.Line(LineUse.Datum, new Point2(Body.From - Overhang, 0), new(Body.To + (2 * Overhang), 0));
     }
 

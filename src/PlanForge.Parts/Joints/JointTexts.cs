@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using PlanForge.Airframe;
 using PlanForge.Geometry;
 using PlanForge.Parts.Shapes;
 using PlanForge.Parts.Wording;
@@ -15,8 +14,8 @@ internal static class JointTexts
 
     public static void Add(RiggedAirframe airframe, JointSideView view, PartSketch sketch)
     {
-        var bounds = Around(view);
-        AddLengths(view, bounds, sketch);
+        var bounds = Outlines(view).Aggregate(Bounds2.Empty, (all, path) => all.Joined(path.Bounds));
+        AddLengths(view, sketch);
         AddFormers(airframe, view, bounds, sketch);
         AddHeights(view, sketch);
         AddNames(airframe, view, sketch);
@@ -24,14 +23,16 @@ internal static class JointTexts
         AddNotes(airframe, view, sketch);
     }
 
-    private static Bounds2 Around(JointSideView view) => view.Body.Far.Bounds
-        .Joined(view.Body.Near.Bounds).Joined(view.Body.Uncut.Bounds).Joined(view.Section.Bounds);
+    private static Path2[] Outlines(JointSideView view) => [view.Body.Far, view.Body.Near, view.Body.Uncut, view.Section];
 
     // Along the chord line, above: what stands out in front and the bolts' place in the first row, the chord in the second.
-    private static void AddLengths(JointSideView view, Bounds2 bounds, PartSketch sketch)
+    private static void AddLengths(JointSideView view, PartSketch sketch)
     {
         Point2 leading = Flat(view.Wing.Root.Leading), trailing = Flat(view.Wing.Root.Trailing);
         var along = (trailing - leading).Unit();
+
+        // Rows run along the chord: the first is clear of whatever stands highest above it.
+        var first = FirstRow + Outlines(view).SelectMany(path => path.Flattened(0.5)).Max(point => (point - leading).Dot(along.Left));
         if (view.Dowel is { } dowel)
         {
             Along(new(dowel.FrontStation, dowel.HeightAt(dowel.FrontStation)), leading, 0);
@@ -46,9 +47,8 @@ internal static class JointTexts
 
         void Along(Point2 from, Point2 to, int row)
         {
-            // All lines of a row lie on one line along the chord, whatever height they are taken from.
-            var height = bounds.MaxY + FirstRow + (row * Row) - leading.Y;
-            var offset = height - (from - leading).Dot(along.Left);
+            // All lines of a row lie on one line, whatever height they are taken from.
+            var offset = first + (row * Row) - (from - leading).Dot(along.Left);
             sketch.Dimension(new PartDimension.Linear(from, to, along, offset));
         }
     }
@@ -105,11 +105,15 @@ internal static class JointTexts
         var isHigh = airframe.WingSide == WingSide.Lower;
         foreach (var former in airframe.Description.Formers)
         {
-            var rear = former.Station + former.Thickness;
-            if (former.Station > view.Body.From && rear < view.Body.To - 8)
+            if (former.Station > view.Body.From && former.Station < view.Body.To)
             {
-                var height = isHigh ? airframe.Body.LowerAt(rear) + 4 : airframe.Body.UpperAt(rear) - 6.5;
-                sketch.Label(former.Name, new(rear + 1.5, height + (isHigh ? airframe.Body.Skin.Bottom : -airframe.Body.Skin.Top)), Anchor.Start);
+                var rear = former.Station + former.Thickness;
+                var height = isHigh
+                    ? airframe.Body.LowerAt(rear) + airframe.Body.Skin.Bottom + 4
+                    : airframe.Body.UpperAt(rear) - airframe.Body.Skin.Top - 6.5;
+                var isAtEnd = rear > view.Body.To - 8;
+                sketch.Label(
+                    former.Name, new(isAtEnd ? former.Station - 1.5 : rear + 1.5, height), isAtEnd ? Anchor.End : Anchor.Start);
             }
         }
 
@@ -162,19 +166,16 @@ internal static class JointTexts
     private static void AddNotes(RiggedAirframe airframe, JointSideView view, PartSketch sketch)
     {
         var text = airframe.Text;
-        sketch.Note("Seen from port. The wing is cut at the centre line; the saddle line is that of the side's outer face, dashed its inner face.");
-        sketch.Note("Heights are above the datum line, stations from the description's zero.");
+        sketch.Note("Seen from port: wing cut at the centre line, saddle line of the outer face, dashed that of the inner.");
         var tape = airframe.Description.Saddle.SeatTape;
-        sketch.Note(tape > 0 ? $"Between wing and saddle lies the seat tape, {text.FineWithUnit(tape)}." : "The wing lies on the wood: no seat tape.");
-        if (view.Bolt is { Fastener: var fastener, Bolts: var bolts })
+        if (tape > 0)
         {
-            sketch.Note(
-                $"Bolt {fastener.Thread} square to the chord line, {text.CoarseWithUnit(bolts.AheadOfTrailingEdge)} ahead of the trailing edge: wing drilled {fastener.DrillNames.Clearance}, plate {fastener.DrillNames.Tapping}.");
+            sketch.Note($"Seat tape between wing and saddle: {text.FineWithUnit(tape)}.");
         }
 
-        if (airframe.Description.Wing.Placement == WingPlacement.High)
+        if (view.Bolt is { Fastener: var fastener })
         {
-            sketch.Note("Dashed with two dots: the body's outline where the wing takes it away.");
+            sketch.Note($"Bolt {fastener.Thread} square to the chord line: wing drilled {fastener.DrillNames.Clearance}, plate {fastener.DrillNames.Tapping}.");
         }
     }
 

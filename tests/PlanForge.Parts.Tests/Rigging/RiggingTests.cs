@@ -3,6 +3,7 @@ using PlanForge.Airframe.Diagnostics;
 using PlanForge.Airframe.Sections;
 using PlanForge.Parts.Bench;
 using PlanForge.Parts.Rigging;
+using PlanForge.Parts.Shapes;
 using static PlanForge.Parts.Tests.Build;
 
 namespace PlanForge.Parts.Tests.Rigging;
@@ -10,15 +11,60 @@ namespace PlanForge.Parts.Tests.Rigging;
 public class RiggingTests
 {
     [Theory]
-    [InlineData(1600, 300, 200, 253.3333, 400_000)] // shared/check-values.md section 8
-    [InlineData(1200, 200, 100, 155.5556, 180_000)]
-    [InlineData(1000, 150, 150, 150, 150_000)]
-    [InlineData(1000, 150, 0, 100, 75_000)]
-    public void Mean_chord_and_area_of_a_trapezium_are_those_of_the_handbook(double span, double root, double tip, double mean, double area)
+    [InlineData(1600, 300, 200, 253.3333, 373.3333, 400_000)] // shared/check-values.md section 8
+    [InlineData(1200, 200, 100, 155.5556, 266.6667, 180_000)]
+    [InlineData(1000, 150, 150, 150, 250, 150_000)]
+    [InlineData(1000, 150, 0, 100, 166.6667, 75_000)]
+    public void Mean_chord_its_place_and_the_area_of_a_trapezium_are_those_of_the_handbook(
+        double span, double root, double tip, double mean, double across, double area)
     {
-        var plan = WingPlan.Of(span, root, tip);
+        const double sweep = 60;
+        var plan = WingPlan.Of(Trapezium(span, root, tip, sweep, incidence: 0));
         Assert.Equal(mean, plan.MeanChord, 4);
         Assert.Equal(area, plan.Area, 6);
+        Assert.Equal(across, plan.MeanLeadingEdge.Y, 4);
+
+        // The leading edge is straight: the mean chord's lies on it, y tan of the sweep (same section). Aspect ratio by its definition.
+        Assert.Equal(plan.MeanLeadingEdge.Y * sweep / (span / 2), plan.MeanLeadingEdge.X, 9);
+        Assert.Equal(span * span / area, plan.AspectRatio, 9);
+    }
+
+    [Fact]
+    public void Cutting_a_panel_in_two_changes_nothing_of_the_plan()
+    {
+        var whole = WingPlan.Of(Trapezium(1600, 300, 200, 42, incidence: 0));
+        var cut = WingPlan.Of(Wing(
+            [new(300, 0, new(new PlateSection(), 262.5, Nowhere), 15.75, 0, Nowhere), new(500, 0, new(new PlateSection(), 200, Nowhere), 26.25, 0, Nowhere)],
+            new PlateSection(),
+            300,
+            0,
+            0,
+            0));
+        Assert.Equal(whole.Area, cut.Area, 6);
+        Assert.Equal(whole.MeanChord, cut.MeanChord, 9);
+        Assert.Equal(whole.MeanLeadingEdge.Y, cut.MeanLeadingEdge.Y, 9);
+        Assert.Equal(whole.MeanLeadingEdge.X, cut.MeanLeadingEdge.X, 9);
+    }
+
+    [Fact]
+    public void Tail_figures_are_those_of_the_worked_example()
+    {
+        // shared/check-values.md section 8, worked example (Etkin and Reid's form): S 0.40 m², c 0.25, St 0.08, lt 0.75: V = 0.600.
+        // The wing is 1.6 m x 0.25 m at station 100, the tailplane 0.4 m x 0.2 m with its quarter chord 750 behind the wing's.
+        var wing = WingDescription([new(800, 0, new(new PlateSection(), 250, Nowhere), 0, 0, Nowhere)], new PlateSection(), 250, 0, 100, 60);
+        var plate = new SectionStation(new PlateSection(), 200, Nowhere);
+        var description = Description.Airframe(wing, [Box(0, 45, 90, -40), Box(1000, 20, 70, 0)]) with
+        {
+            Tailplane = new(new(100 + 62.5 + 750 - 50, 60), new(0, IncidenceReference.Chord, Nowhere), 400, plate, plate, 0, 20, Nowhere),
+        };
+        var figures = RiggingFigures.Of(Description.Rigged(description)).ToDictionary(figure => figure.Key, figure => figure.Value);
+        Assert.Equal(750, figures["tailplane.moment_distance"], 9);
+        Assert.Equal(0.6, figures["tailplane.volume_ratio"], 9);
+        Assert.Equal(6.4, figures["wing.aspect_ratio"], 9);
+        Assert.Equal(2, figures["tailplane.aspect_ratio"], 9);
+
+        // From the nose to the tailplane's trailing edge at 862.5 + 200, beyond the body's end.
+        Assert.Equal(1062.5, figures["length"], 9);
     }
 
     [Fact]
@@ -106,6 +152,9 @@ public class RiggingTests
         var finding = Assert.Single(list.Findings);
         Assert.Equal(Severity.Warning, finding.Severity);
         Assert.StartsWith("the saddle begins only at station 171.5 mm", finding.Message, StringComparison.Ordinal);
-        Assert.Equal(100 + (5 / Math.Tan(Degrees(4))), list.Parts[0].Value("saddle.port.from"), 6);
+        Assert.Equal(100 + (5 / Math.Tan(Degrees(4))), list.Parts.Single(part => part.Id == "saddle-port").Value("saddle.port.from"), 6);
     }
+
+    private static WingShape Trapezium(double span, double root, double tip, double sweep, double incidence) => Wing(
+        [new(span / 2, 0, new(new PlateSection(), tip, Nowhere), sweep, 0, Nowhere)], new PlateSection(), root, incidence, 0, 0);
 }
