@@ -85,10 +85,11 @@ internal sealed class JointSideView
         {
             foreach (var station in (ReadOnlySpan<double>)[former.Station, former.Station + former.Thickness])
             {
-                if (station > Body.From && station < Body.To && BodyOutline.Inside(_airframe.Body, station, Drawn.Tolerance) is { } inside)
+                if (station > Body.From && station < Body.To)
                 {
+                    var (bottom, top) = InsideAt(station);
                     var (lower, upper) = FormerStation.At(station, _airframe);
-                    (lower, upper) = (Math.Max(lower, inside.Bounds.MinY), Math.Min(upper, inside.Bounds.MaxY));
+                    (lower, upper) = (Math.Max(lower, bottom), Math.Min(upper, top));
                     if (upper > lower)
                     {
                         _sketch.Line(LineUse.Hidden, new Point2(station, lower), new(station, upper));
@@ -96,6 +97,15 @@ internal sealed class JointSideView
                 }
             }
         }
+    }
+
+    // The skins' inner faces on the centre line: of the flats, or of the corners where they meet there.
+    private (double Bottom, double Top) InsideAt(double station)
+    {
+        var (body, section) = (_airframe.Body, _airframe.Body.BayAt(station).At(station));
+        var bottom = body.Skins.InPlane(station, section.Has(Zone.Bottom) ? Zone.Bottom : Zone.LowerCorner, 0);
+        var top = body.Skins.InPlane(station, section.Has(Zone.Top) ? Zone.Top : Zone.UpperCorner, 1);
+        return (bottom.Y, top.Y);
     }
 
     // Its length in the wing is the builder's: it is drawn as far into the wing as it stands out, and left open there.
