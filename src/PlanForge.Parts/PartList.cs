@@ -5,6 +5,7 @@ using PlanForge.Parts.Arrangement;
 using PlanForge.Parts.Bolts;
 using PlanForge.Parts.Dowels;
 using PlanForge.Parts.Formers;
+using PlanForge.Parts.Joints;
 using PlanForge.Parts.Rigging;
 using PlanForge.Parts.Saddles;
 using PlanForge.Parts.SandingForms;
@@ -26,7 +27,7 @@ public sealed record PartList(ImmutableArray<Part> Parts, ImmutableArray<Figure>
 
     /// <summary>All kinds of parts, in the order of the sheets. A new kind is a new folder and a line here.</summary>
     public static ImmutableArray<IPartKind> Kinds { get; } =
-        [new SaddleTemplates(), new SandingFormParts(), new FormerParts(), new WingDowelTemplates(), new BoltParts(), new ShimParts()];
+        [new WingJointParts(), new SaddleTemplates(), new SandingFormParts(), new FormerParts(), new WingDowelTemplates(), new BoltParts(), new ShimParts()];
 
     /// <summary>Makes all parts of a checked description.</summary>
     /// <param name="description">The description.</param>

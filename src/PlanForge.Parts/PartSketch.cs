@@ -33,6 +33,8 @@ internal sealed class PartSketch
     public void Up(Point2 from, Point2 to, double offset, string? text = null) =>
         _dimensions.Add(new PartDimension.Linear(from, to, new(0, 1), offset, text));
 
+    public void Dimension(PartDimension dimension) => _dimensions.Add(dimension);
+
     public void Leader(Point2 at, Point2 textAt, string text) => _dimensions.Add(new PartDimension.Leader(at, textAt, text));
 
     /// <summary>A text with a leader whose arrow touches a circle, wherever the text finds room.</summary>

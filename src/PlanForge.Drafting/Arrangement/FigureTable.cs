@@ -15,6 +15,7 @@ internal sealed class FigureTable
     private const double ColumnGap = 8;
     // Line pitch for capitals and small letters, ISO 3098-0: 15/10 of the height.
     private const double Pitch = 1.5;
+    private const double RuleGap = 0.8;
     private const double Height = LetteringSizes.Least;
 
     private readonly ImmutableArray<(string Label, string Value)> _rows;
@@ -52,13 +53,14 @@ internal sealed class FigureTable
         sketch.Line(Layer.Notes, new(left, top), new(right, top), LineConventions.Thin);
         for (var i = first; i < end; i++)
         {
-            // A little above the middle: descenders of the last row keep clear of the line below.
-            var baseline = top - ((i - first + 0.45) * pitch) - (Height / 2);
+            var baseline = top - RuleGap - Height - ((i - first) * pitch);
             sketch.Text(Layer.Notes, _rows[i].Label, new(left, baseline), Height);
             sketch.Text(Layer.Notes, _rows[i].Value, new(right - StrokeAlphabet.WidthOf(_rows[i].Value, Height), baseline), Height);
         }
 
-        var bottom = top - ((end - first) * pitch) - (Height / 4);
+        
+        // Descenders of the last row keep clear of the line as well.
+        var bottom = top - RuleGap - Height - ((end - first - 1) * pitch) - (StrokeAlphabet.Descent * Height) - RuleGap;
         sketch.Line(Layer.Notes, new(left, bottom), new(right, bottom), LineConventions.Thin);
         return right;
     }

@@ -34,6 +34,7 @@ public static class GeneralArrangement
         ArrangementViews views, ImmutableArray<Figure> figures, Bounds2 space, ProjectionAngle projection, DisplayUnit unit)
     {
         ArgumentNullException.ThrowIfNull(views);
+        var table = new FigureTable(figures, unit);
         foreach (var reduction in Reductions)
         {
             var scale = 1.0 / reduction;
@@ -45,14 +46,11 @@ public static class GeneralArrangement
             var name = FormattableString.Invariant($"1:{reduction}");
             var angle = projection == ProjectionAngle.First ? "first" : "third";
             var notes = new NoteLines($"Scale {name}, {angle} angle projection; in the side view wing and tailplane are cut at the centre line.");
+            Sketch plan = PlanViewDrawing.Draw(views, scale, unit), front = FrontViewDrawing.Draw(views, scale, unit);
             foreach (var isTerse in (ReadOnlySpan<bool>)[false, true])
             {
-                var placing = new ViewPlacing(
-                    SideViewDrawing.Draw(views, scale, unit, isTerse),
-                    PlanViewDrawing.Draw(views, scale, unit),
-                    FrontViewDrawing.Draw(views, scale, unit),
-                    projection);
-                if (placing.With(new FigureTable(figures, unit), notes, space) is { } whole)
+                var placing = new ViewPlacing(SideViewDrawing.Draw(views, scale, unit, isTerse), plan, front, projection);
+                if (placing.With(table, notes, space) is { } whole)
                 {
                     return new(whole.Sketch.Items, whole.Sketch.Bounds, scale, name, whole.ScaledViews(scale));
                 }

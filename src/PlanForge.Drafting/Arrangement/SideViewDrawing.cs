@@ -20,36 +20,29 @@ internal static class SideViewDrawing
     /// <param name="isTerse">True to leave out the angles, which the table of key figures gives too.</param>
     public static Sketch Draw(ArrangementViews views, double scale, DisplayUnit unit, bool isTerse)
     {
-        Sketch? best = null;
+        ViewSketch? best = null;
         var fewest = int.MaxValue;
-        foreach (var lengths in (ReadOnlySpan<LengthOrder>)[LengthOrder.ChordsFirst, LengthOrder.ChordsFirstBare, LengthOrder.MomentFirst, LengthOrder.MomentFirstBare, LengthOrder.NoChords])
+        foreach (var order in (ReadOnlySpan<LengthOrder>)[LengthOrder.ChordsFirst, LengthOrder.ChordsFirstBare, LengthOrder.MomentFirst, LengthOrder.MomentFirstBare, LengthOrder.NoChords])
         {
-            var sketch = Draw(views, scale, unit, isTerse, lengths);
-            var clashes = TextClashes.Count(sketch.Items);
+            var view = new ViewSketch(views.Side, scale, unit);
+            AddLengths(views, view, order);
+            var clashes = TextClashes.Count(view.Sketch.Items);
+            (best, fewest) = clashes < fewest ? (view, clashes) : (best, fewest);
             if (clashes == 0)
             {
-                return sketch;
+                break;
             }
-
-            (best, fewest) = clashes < fewest ? (sketch, clashes) : (best, fewest);
         }
 
-        return best!;
-    }
-
-    private static Sketch Draw(ArrangementViews views, double scale, DisplayUnit unit, bool isTerse, LengthOrder lengths)
-    {
-        var view = new ViewSketch(views.Side, scale, unit);
-        AddLabels(views, view, isTerse);
-        AddLengths(views, view, lengths);
+        AddLabels(views, best!, isTerse);
         if (!isTerse)
         {
             // The datum line is drawn a little past the body: the leader takes its rear end.
-            var end = new Point2(view.LineBounds.MaxX, 0);
-            view.NearBy("datum line", end + new Vector2(12, 3), end);
+            var end = new Point2(best!.LineBounds.MaxX, 0);
+            best.NearBy("datum line", end + new Vector2(12, 3), end);
         }
 
-        return view.Sketch;
+        return best!.Sketch;
     }
 
     private static void AddLabels(ArrangementViews views, ViewSketch view, bool isTerse)

@@ -39,6 +39,11 @@ internal sealed class ViewPlacing
     /// <summary>Views, table and notes in the middle of a space; null where they do not fit.</summary>
     public PlacedArrangement? With(FigureTable figures, NoteLines notes, Bounds2 space)
     {
+        if (Views.Width > space.Width || Views.Height > space.Height)
+        {
+            return null;
+        }
+
         for (var columns = 1; columns <= MostColumns; columns++)
         {
             var table = figures.Draw(columns);

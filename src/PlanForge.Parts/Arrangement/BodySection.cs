@@ -32,6 +32,6 @@ internal static class BodySection
 
         var starboard = ViewLines.Through(samples.ToImmutable());
         var port = starboard.Placed(Placement2.Mirror).Reversed();
-        return Path2.Closed([.. starboard.Vertices[..^1], new(starboard.End), .. port.Vertices[1..^1]]);
+        return Path2.Closed([.. starboard.Vertices[..^1], .. port.Vertices[..^1]]);
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PlanForge.Airframe;
 using PlanForge.Geometry;
 using PlanForge.Parts.Shapes;
 
@@ -6,7 +7,7 @@ namespace PlanForge.Parts.Arrangement;
 
 /// <summary>The front view, seen from the nose looking aft: (−y, z), starboard on the left.</summary>
 /// <remarks>
-/// The body's outline is that of its described cross-sections and of those half way between them. What lies ahead of the
+/// The body's outline is that of its described cross-sections and, where it runs fair, of those half way between them. What lies ahead of the
 /// wing's leading edge hides the wing; the wing hides what of the body lies behind it; all hide the tailplane.
 /// </remarks>
 internal static class FrontView
@@ -16,7 +17,7 @@ internal static class FrontView
         var view = new ViewLines();
         var body = airframe.Body;
         var leading = airframe.Description.Wing.LeadingEdge.Station;
-        var sections = Sections(body, leading);
+        var sections = Sections(body, airframe.Description.Fuselage.Stations, leading);
         var ahead = sections.Where(section => section.Station <= leading).Select(section => new Silhouette(section.Outline)).ToArray();
         var all = sections.Select(section => new Silhouette(section.Outline)).ToArray();
         var wing = Faces(airframe.Wing);
@@ -36,13 +37,19 @@ internal static class FrontView
         return view.Lines;
     }
 
-    // From the nose aft; a section just like one before adds nothing.
-    private static ImmutableArray<(double Station, Path2 Outline)> Sections(FuselageShape body, double leading)
+    // From the nose aft.
+    private static ImmutableArray<(double Station, Path2 Outline)> Sections(
+        FuselageShape body, ImmutableArray<FuselageStation> described, double leading)
     {
         var stations = new List<double> { body.From };
-        foreach (var bay in body.Bays)
+        for (var i = 0; i < body.Bays.Length; i++)
         {
-            stations.Add((bay.From + bay.To) / 2);
+            var bay = body.Bays[i];
+            if (described[i].RunAft == Run.Fair)
+            {
+                stations.Add((bay.From + bay.To) / 2);
+            }
+
             stations.Add(bay.To);
         }
 

@@ -16,8 +16,11 @@ internal static class RootSection
         var upper = Surface(wing, WingSide.Upper, 0);
         var lower = Surface(wing, WingSide.Lower, 0);
 
-        // The nose is one place for both surfaces: it is taken once, so that the curve runs round it without a corner.
-        return SampledCurve.Through([.. upper.Reverse(), .. lower.AsSpan()[1..]]);
+        // The nose is one place for both surfaces: it is taken once, so that the curve runs round it without a corner, or, where it
+        // is sharp, twice in a row, which makes one.
+        Point2 nose = upper[0], above = upper[1], below = lower[1];
+        var isSharp = (nose - above).Dot(below - nose) < 0;
+        return SampledCurve.Through([.. upper.Reverse(), .. isSharp ? [nose] : ImmutableArray<Point2>.Empty, .. lower.AsSpan()[1..]]);
     }
 
     /// <summary>One surface moved out by the seat tape, from the nose to the trailing edge.</summary>

@@ -14,13 +14,20 @@ internal sealed class Silhouette
 
     private readonly Path2 _outline;
     private readonly ImmutableArray<Point2> _corners;
+    private readonly Bounds2 _bounds;
 
     /// <summary>Makes a silhouette of a closed path.</summary>
-    public Silhouette(Path2 outline) => (_outline, _corners) = (outline, outline.Flattened(ChordTolerance));
+    public Silhouette(Path2 outline) =>
+        (_outline, _corners, _bounds) = (outline, outline.Flattened(ChordTolerance), outline.Bounds.Grown(OnOutline));
 
     /// <summary>True when a point lies inside; on the outline itself as asked.</summary>
     public bool Contains(Point2 point, bool isOutlineInside = false)
     {
+        if (!_bounds.Contains(point))
+        {
+            return false;
+        }
+
         if (_outline.DistanceTo(point) <= OnOutline)
         {
             return isOutlineInside;
@@ -46,8 +53,14 @@ internal sealed class Silhouette
         const double Touch = 1e-7;
         const double Shortest = 1e-9;
         var cuts = new List<double> { 0, line.SegmentCount };
+        var bounds = line.Bounds;
         foreach (var silhouette in silhouettes)
         {
+            if (!bounds.Touches(silhouette._bounds))
+            {
+                continue;
+            }
+
             foreach (var crossing in line.IntersectionsWith(silhouette._outline, Touch))
             {
                 cuts.Add(crossing.Segment + crossing.Fraction);

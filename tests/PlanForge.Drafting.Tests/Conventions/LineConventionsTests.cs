@@ -29,10 +29,13 @@ public class LineConventionsTests
         Assert.Equal(2, LineConventions.StyleOf(LineUse.Cut).Width / LineConventions.StyleOf(LineUse.Hidden).Width, 0.1);
 
     [Fact]
-    public void No_two_meanings_look_alike()
+    public void No_two_meanings_look_alike_but_visible_edges()
     {
-        var styles = Enum.GetValues<LineUse>().Select(LineConventions.StyleOf).ToList();
+        // ISO 128-2 (from memory) has one line for visible edges: what is cut and what is only shown differ by their layers.
+        var styles = Enum.GetValues<LineUse>().Where(use => use != LineUse.Edge).Select(LineConventions.StyleOf).ToList();
         Assert.Equal(styles.Count, styles.Distinct().Count());
+        Assert.Equal(LineConventions.StyleOf(LineUse.Cut), LineConventions.StyleOf(LineUse.Edge));
+        Assert.NotEqual(LineConventions.LayerOf(LineUse.Cut), LineConventions.LayerOf(LineUse.Edge));
     }
 
     [Fact]

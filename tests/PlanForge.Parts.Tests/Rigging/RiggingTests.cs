@@ -152,7 +152,7 @@ public class RiggingTests
         var finding = Assert.Single(list.Findings);
         Assert.Equal(Severity.Warning, finding.Severity);
         Assert.StartsWith("the saddle begins only at station 171.5 mm", finding.Message, StringComparison.Ordinal);
-        Assert.Equal(100 + (5 / Math.Tan(Degrees(4))), list.Parts[0].Value("saddle.port.from"), 6);
+        Assert.Equal(100 + (5 / Math.Tan(Degrees(4))), list.Parts.Single(part => part.Id == "saddle-port").Value("saddle.port.from"), 6);
     }
 
     private static WingShape Trapezium(double span, double root, double tip, double sweep, double incidence) => Wing(

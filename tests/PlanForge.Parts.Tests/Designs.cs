@@ -1,0 +1,32 @@
+using PlanForge.Airframe;
+using PlanForge.Airframe.Reading;
+
+namespace PlanForge.Parts.Tests;
+
+/// <summary>The example designs of the repository, read from their files.</summary>
+internal static class Designs
+{
+    /// <summary>Their names.</summary>
+    public static TheoryData<string> All => [.. new[] { "oxbow-1420", "fellside-2800", "saltmarsh-1600", "thimble-36" }];
+
+    /// <summary>Reads and rigs one.</summary>
+    public static RiggedAirframe Rigged(string name) => Description.Rigged(Read(name));
+
+    private static AirframeDescription Read(string name)
+    {
+        var folder = Folder();
+        var read = AirframeReader.Read($"{name}.yaml", File.ReadAllText(Path.Combine(folder, $"{name}.yaml")), file => File.ReadAllText(Path.Combine(folder, file)));
+        return read.Airframe!;
+    }
+
+    private static string Folder()
+    {
+        var folder = AppContext.BaseDirectory;
+        while (!File.Exists(Path.Combine(folder, "PlanForge.sln")))
+        {
+            folder = Path.GetDirectoryName(folder) ?? throw new InvalidOperationException("The tests must run inside the repository.");
+        }
+
+        return Path.Combine(folder, "designs");
+    }
+}
