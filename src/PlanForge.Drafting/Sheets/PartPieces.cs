@@ -39,22 +39,23 @@ internal sealed class PartPieces
     private PartPieces(Part part, Sketch flat, int columns, int rows) => (_part, _flat, _columns, _rows) = (part, flat, columns, rows);
 
     /// <summary>
-    /// The pieces in reading order, then the text block; each fits one of the free rectangles of an empty sheet. A part that fits
-    /// without its text block is one piece; a turned one is drawn where that makes fewer.
+    /// The pieces in reading order, and the text block in every arrangement that fits, or in pieces; each fits one of the free
+    /// rectangles of an empty sheet. A part that fits without its text block is one piece; it is turned where that makes fewer.
     /// </summary>
     /// <param name="part">The part.</param>
     /// <param name="units">The units lengths are shown in.</param>
     /// <param name="free">The free rectangles of an empty sheet.</param>
-    public static ImmutableArray<SheetItem> Of(Part part, ShownUnits units, IReadOnlyList<Bounds2> free)
+    public static (ImmutableArray<SheetItem> Pieces, ImmutableArray<SheetItem> Blocks) Of(Part part, ShownUnits units, IReadOnlyList<Bounds2> free)
     {
-        var (flat, block) = DetachedPart.Upright(part, units);
+        var (flat, blocks) = DetachedPart.Upright(part, units);
         var items = flat.Bounds.IsEmpty ? [] : Fewest(part, flat, free);
         if (items.Length > 1 && DetachedPart.Turned(part, units) is var turned && Fewest(part, turned.Flat, free) is var fewer && fewer.Length < items.Length)
         {
-            (items, block) = (fewer, turned.Block);
+            (items, blocks) = (fewer, turned.Blocks);
         }
 
-        return items.AddRange(Fewest(part, block, free));
+        var fitting = blocks.Where(block => Fits(free, block.Bounds)).Select(block => ItemOf(part, part.Title, block)).ToImmutableArray();
+        return fitting.IsEmpty ? (items.AddRange(Fewest(part, blocks[0], free)), []) : (items, fitting);
     }
 
     /// <summary>The pieces for the free rectangle that needs the fewest.</summary>

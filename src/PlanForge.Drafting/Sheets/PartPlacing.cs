@@ -57,14 +57,19 @@ internal sealed class PartPlacing
             return;
         }
 
-        var pieces = PartPieces.Of(part, _units, _empty.All);
+        var (pieces, blocks) = PartPieces.Of(part, _units, _empty.All);
         foreach (var piece in pieces)
         {
             Place([piece]);
         }
 
+        if (!blocks.IsEmpty)
+        {
+            Place([.. blocks]);
+        }
+
         // Part and text block apart are no pieces.
-        if (pieces.Length <= 2)
+        if (pieces.Length < 2)
         {
             return;
         }
@@ -72,7 +77,7 @@ internal sealed class PartPlacing
         var paper = _layout.Paper;
         _warnings.Add(
             $"`{part.Title}` is larger than the drawing space of {paper.Name} ({Measure.Number(paper.Width, 1)} x {Measure.Number(paper.Height, 1)} mm); "
-            + $"it is drawn in {Measure.Number(pieces.Length - 1, 0)} pieces that join at match lines");
+            + $"it is drawn in {Measure.Number(pieces.Length, 0)} pieces that join at match lines");
     }
 
     private List<SheetItem> Whole(PartArrangements arrangements)

@@ -83,6 +83,7 @@ internal static class JointTexts
     private static void AddHeights(JointSideView view, PartSketch sketch)
     {
         const double Clear = 8;
+        const double Foot = 4;
         var trailing = view.Wing.Root.Trailing;
         Up(trailing.X, trailing.Z, view.Body.To + Clear);
         if (view.Dowel is { } dowel)
@@ -92,7 +93,8 @@ internal static class JointTexts
 
         void Up(double station, double height, double at)
         {
-            var foot = new Point2(at, 0);
+            // The lower end is taken from the datum line just inside of the dimension line, so that no extension runs along it.
+            var foot = new Point2(at > station ? at - Foot : at + Foot, 0);
             var place = new Point2(station, height);
             var (low, high) = height >= 0 ? (foot, place) : (place, foot);
             sketch.Up(low, high, low.X - at);

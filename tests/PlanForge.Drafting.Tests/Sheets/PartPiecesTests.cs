@@ -43,7 +43,8 @@ public class PartPiecesTests
             (width, height, roomWidth, roomHeight) =>
             {
                 var part = Drawn.Plain(1, width, height);
-                var pieces = PartPieces.Of(part, new(DisplayUnit.Millimetre), [new(0, 0, roomWidth, roomHeight)]);
+                var (parts, blocks) = PartPieces.Of(part, new(DisplayUnit.Millimetre), [new(0, 0, roomWidth, roomHeight)]);
+                var pieces = parts.AddRange(blocks);
                 Assert.All(pieces, piece => Assert.True(piece.Bounds.Width <= roomWidth && piece.Bounds.Height <= roomHeight));
 
                 // Pieces keep the part's coordinates. Along the outline of the part each point is on some piece, and none is off it.

@@ -178,7 +178,7 @@ public sealed class TilePlanTests
     }
 
     private static IEnumerable<SheetSet> Sets() =>
-        Drawn.Everywhere.Where(drawn => drawn.Options.Paper is "A2" or "A3" or "Tabloid").Select(drawn => drawn.Result.Sheets);
+        Drawn.Everywhere.Where(drawn => drawn.Options.Sheets.Paper.Name is "A2" or "A3" or "Tabloid").Select(drawn => drawn.Result.Sheets);
 
     private static PageSet Tiled(SheetSet set, TileOptions options) => TilePlan.Of(set, options).Pages!;
 
