@@ -4,6 +4,7 @@ using System.Text;
 using PlanForge.Airframe.Diagnostics;
 using PlanForge.Airframe.Reading;
 using PlanForge.Drafting.Sheets;
+using PlanForge.Drafting.Tiles;
 using PlanForge.Output.Pdf;
 using PlanForge.Parts;
 
@@ -75,6 +76,7 @@ public class MutatedDesignsTests
                     airframe.Name, airframe.Revision, airframe.Owner, "test", airframe.Sheets.Paper, airframe.Sheets.IsPortrait, airframe.DisplayUnit, airframe.Notes);
                 var sheets = PlanSheets.Draw(options, list.Parts).Sheets;
                 Assert.NotEmpty(PdfWriter.Write(sheets, new PdfInfo("test")));
+                Assert.NotEmpty(PdfWriter.Write(TilePlan.Of(sheets, new(Paper.Find("A4")!)).Pages!, new PdfInfo("test")));
                 return true;
             }
         }
