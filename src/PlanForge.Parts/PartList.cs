@@ -31,11 +31,10 @@ public sealed record PartList(ImmutableArray<Part> Parts, ImmutableArray<Figure>
 
     /// <summary>Makes all parts of a checked description.</summary>
     /// <param name="description">The description.</param>
-    /// <param name="showsBothUnits">True to write lengths in the other unit too, in brackets.</param>
-    public static PartList Of(AirframeDescription description, bool showsBothUnits = false)
+    public static PartList Of(AirframeDescription description)
     {
         var findings = new List<Diagnostic>();
-        if (RiggedAirframe.Of(description, findings, showsBothUnits) is not { } airframe)
+        if (RiggedAirframe.Of(description, findings) is not { } airframe)
         {
             return new([], [], [.. findings]);
         }

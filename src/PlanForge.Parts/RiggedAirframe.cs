@@ -10,11 +10,11 @@ namespace PlanForge.Parts;
 /// <summary>A description with its wing and body built and brought together: what all kinds of parts are made from.</summary>
 public sealed class RiggedAirframe
 {
-    private RiggedAirframe(AirframeDescription description, bool showsBothUnits, WingShape wing, FuselageShape body)
+    private RiggedAirframe(AirframeDescription description, WingShape wing, FuselageShape body)
     {
         (Description, Wing, Body) = (description, wing, body);
         WingSide = description.Wing.Placement == WingPlacement.High ? WingSide.Lower : WingSide.Upper;
-        Text = new(description.DisplayUnit, showsBothUnits);
+        Text = new(description.DisplayUnit, description.Sheets.HasBothUnits);
         var saddle = description.Saddle;
         SaddleLine = SaddleLine.Solve(wing, body, WingSide, saddle.SeatTape, saddle.From, saddle.To);
     }
@@ -40,9 +40,8 @@ public sealed class RiggedAirframe
     /// <summary>Builds wing and body.</summary>
     /// <param name="description">A checked description.</param>
     /// <param name="findings">Takes errors that only geometry shows.</param>
-    /// <param name="showsBothUnits">True to write lengths in the other unit too, in brackets.</param>
     /// <returns>The airframe, or null when an error was added.</returns>
-    public static RiggedAirframe? Of(AirframeDescription description, ICollection<Diagnostic> findings, bool showsBothUnits = false)
+    public static RiggedAirframe? Of(AirframeDescription description, ICollection<Diagnostic> findings)
     {
         var wing = description.Wing;
         if (Rigging.ChordIncidence.Of(wing.Incidence, wing.Root.Section) is not { } incidence)
@@ -59,7 +58,7 @@ public sealed class RiggedAirframe
             return null;
         }
 
-        var rigged = new RiggedAirframe(description, showsBothUnits, WingShape.Of(wing, incidence), body);
+        var rigged = new RiggedAirframe(description, WingShape.Of(wing, incidence), body);
         return SaddleMeeting.Check(rigged, findings) ? rigged : null;
     }
 

@@ -23,7 +23,11 @@ internal static class DemoDesigns
     public static ImmutableArray<Part> Parts(string name, DisplayUnit? unit = null, bool showsBoth = false)
     {
         var description = Read(name);
-        return PartList.Of(description with { DisplayUnit = unit ?? description.DisplayUnit }, showsBoth).Parts;
+        return PartList.Of(description with
+        {
+            DisplayUnit = unit ?? description.DisplayUnit,
+            Sheets = description.Sheets with { HasBothUnits = showsBoth },
+        }).Parts;
     }
 
     /// <summary>Every part in every arrangement, upright and turned, in mm, in inches and in both.</summary>

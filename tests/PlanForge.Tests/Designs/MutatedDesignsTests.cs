@@ -4,6 +4,7 @@ using System.Text;
 using PlanForge.Airframe.Diagnostics;
 using PlanForge.Airframe.Reading;
 using PlanForge.Drafting.Sheets;
+using PlanForge.Drafting.Tiles;
 using PlanForge.Output.Pdf;
 using PlanForge.Parts;
 
@@ -76,6 +77,11 @@ public class MutatedDesignsTests
                 if (!plan.Sheets.Sheets.IsEmpty)
                 {
                     Assert.NotEmpty(PdfWriter.Write(plan.Sheets, new PdfInfo("test")));
+                    foreach (var tile in airframe.Sheets.Tiles.Select(TileOptions.Of).Where(options => options.Fault() is null))
+                    {
+                        Assert.NotEmpty(PdfWriter.Write(TilePlan.Of(plan.Sheets, tile).Pages!, new PdfInfo("test")));
+                    }
+
                     return true;
                 }
             }
