@@ -46,10 +46,11 @@ public static class GeneralArrangement
             var name = FormattableString.Invariant($"1:{reduction}");
             var angle = projection == ProjectionAngle.First ? "first" : "third";
             var notes = new NoteLines($"Scale {name}, {angle} angle projection; in the side view wing and tailplane are cut at the centre line.");
-            Sketch plan = PlanViewDrawing.Draw(views, scale, unit), front = FrontViewDrawing.Draw(views, scale, unit);
+            var front = FrontViewDrawing.Draw(views, scale, unit);
             foreach (var isTerse in (ReadOnlySpan<bool>)[false, true])
             {
-                var placing = new ViewPlacing(SideViewDrawing.Draw(views, scale, unit, isTerse), plan, front, projection);
+                var placing = new ViewPlacing(
+                    SideViewDrawing.Draw(views, scale, unit, isTerse), PlanViewDrawing.Draw(views, scale, unit, isTerse), front, projection);
                 if (placing.With(table, notes, space) is { } whole)
                 {
                     return new(whole.Sketch.Items, whole.Sketch.Bounds, scale, name, whole.ScaledViews(scale));

@@ -11,7 +11,8 @@ internal static class PlanViewDrawing
 {
     private const double Clear = 7;
 
-    public static Sketch Draw(ArrangementViews views, double scale, DisplayUnit unit)
+    /// <summary>Draws the view; a terse one leaves the mean chord's size to the table of key figures.</summary>
+    public static Sketch Draw(ArrangementViews views, double scale, DisplayUnit unit, bool isTerse)
     {
         var view = new ViewSketch(views.Plan, scale, unit);
         AddPanels(views.Wing, view);
@@ -24,11 +25,20 @@ internal static class PlanViewDrawing
             view.Draw(view.Upright(view.At(x, -half), view.At(x, half), view.LineBounds.MaxX + Clear, 2 * half, "span"));
         }
 
-        var (mean, quarter) = (views.Wing.MeanLeading, views.Wing.MeanQuarter);
-        var rear = view.At(mean.X + (4 * (quarter.X - mean.X)), -mean.Y);
-        var text = $"mean chord {Measure.Length(views.Wing.MeanChord, unit)}, {Measure.Length(mean.Y, unit)} from ℄";
-        view.NearBy(text, rear + new Vector2(30, -4), rear);
+        if (!isTerse)
+        {
+            AddMeanChord(views.Wing, view);
+        }
+
         return view.Sketch;
+    }
+
+    private static void AddMeanChord(ArrangedWing wing, ViewSketch view)
+    {
+        var (mean, quarter) = (wing.MeanLeading, wing.MeanQuarter);
+        var rear = view.At(mean.X + (4 * (quarter.X - mean.X)), -mean.Y);
+        var text = $"mean chord {Measure.Length(wing.MeanChord, view.Unit)}, {Measure.Length(mean.Y, view.Unit)} from ℄";
+        view.NearBy(text, rear + new Vector2(30, -4), rear);
     }
 
     // From the centre line outboard along the starboard half, ahead of everything.

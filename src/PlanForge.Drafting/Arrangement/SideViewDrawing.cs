@@ -13,6 +13,13 @@ internal static class SideViewDrawing
     // Clear space between the view and the first row of labels or dimensions, mm.
     private const double Clear = 6;
 
+    // The extension lines of an outer row pass the inner ones: which order keeps them off the texts, and whether the inner
+    // texts can be long, depends on the airframe. The best first.
+    private static ReadOnlySpan<LengthOrder> Orders =>
+    [
+        LengthOrder.ChordsFirst, LengthOrder.MomentFirst, LengthOrder.BareChordsFirst, LengthOrder.BareMomentFirst, LengthOrder.NoChords,
+    ];
+
     /// <summary>Draws the view with the order of dimensions that sets the fewest lines through texts.</summary>
     /// <param name="views">The views.</param>
     /// <param name="scale">Drawn length over true length.</param>
@@ -22,7 +29,7 @@ internal static class SideViewDrawing
     {
         ViewSketch? best = null;
         var fewest = int.MaxValue;
-        foreach (var order in (ReadOnlySpan<LengthOrder>)[LengthOrder.ChordsFirst, LengthOrder.ChordsFirstBare, LengthOrder.MomentFirst, LengthOrder.MomentFirstBare, LengthOrder.NoChords])
+        foreach (var order in Orders)
         {
             var view = new ViewSketch(views.Side, scale, unit);
             AddLengths(views, view, order);
@@ -106,18 +113,17 @@ internal static class SideViewDrawing
     private static void AddLengths(ArrangementViews views, ViewSketch view, LengthOrder order)
     {
         var rows = new DimensionRows(view, view.LineBounds.MinY - Clear, -view.RowPitch, isUpright: false);
-        var isNamed = order is LengthOrder.ChordsFirst or LengthOrder.MomentFirst;
-        if (order is LengthOrder.ChordsFirst or LengthOrder.ChordsFirstBare)
+        if (order is LengthOrder.ChordsFirst or LengthOrder.BareChordsFirst)
         {
-            AddChords(views, view, rows, isNamed);
-            AddMoment(views, view, rows, isNamed);
+            AddChords(views, view, rows, isNamed: order == LengthOrder.ChordsFirst);
+            AddMoment(views, view, rows, isNamed: true);
         }
         else
         {
-            AddMoment(views, view, rows, isNamed);
+            AddMoment(views, view, rows, isNamed: order != LengthOrder.BareMomentFirst);
             if (order != LengthOrder.NoChords)
             {
-                AddChords(views, view, rows, isNamed);
+                AddChords(views, view, rows, isNamed: true);
             }
         }
 
@@ -160,13 +166,12 @@ internal static class SideViewDrawing
         }
     }
 
-    // The extension lines of an outer row pass the inner ones: which order keeps them off the texts depends on the airframe.
     private enum LengthOrder
     {
         ChordsFirst,
-        ChordsFirstBare,
+        BareChordsFirst,
         MomentFirst,
-        MomentFirstBare,
+        BareMomentFirst,
         NoChords,
     }
 }

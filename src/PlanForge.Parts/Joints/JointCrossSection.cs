@@ -106,15 +106,14 @@ internal sealed class JointCrossSection(RiggedAirframe airframe)
 
     private void AddTexts(double station, Bounds2 bounds, Bounds2 body)
     {
-        // Texts of the far row keep clear of the centre line's end.
-        const double FirstRow = 9;
-        const double FarRow = FirstRow + Overhang;
+        // Texts keep clear of the centre line's ends.
+        const double FirstRow = 9 + Overhang;
         var text = airframe.Text;
         var isHigh = airframe.WingSide == WingSide.Lower;
 
         // The body's breadth on the side away from the wing, the dowels' spacing on the wing's.
         var far = isHigh ? body.MinY : body.MaxY;
-        _sketch.Across(new(body.MinX, body.Centre.Y), new(body.MaxX, body.Centre.Y), far + (isHigh ? -FarRow : FarRow) - body.Centre.Y);
+        _sketch.Across(new(body.MinX, body.Centre.Y), new(body.MaxX, body.Centre.Y), far + (isHigh ? -FirstRow : FirstRow) - body.Centre.Y);
         if (DowelAxis.Of(airframe) is { Across: > 0 } axis)
         {
             var height = axis.HeightAt(axis.FrontStation);

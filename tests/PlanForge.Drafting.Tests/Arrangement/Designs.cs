@@ -14,15 +14,20 @@ internal static class Designs
     /// <summary>Their names.</summary>
     public static ImmutableArray<string> Names { get; } = ["oxbow-1420", "fellside-2800", "saltmarsh-1600", "thimble-36"];
 
-    /// <summary>Reads and rigs one.</summary>
+    /// <summary>Reads one and draws its views.</summary>
     public static (ArrangementViews Views, ImmutableArray<Figure> Figures, DisplayUnit Unit) Read(string name)
+    {
+        var airframe = Rigged(name);
+        return (ArrangementViews.Of(airframe), RiggingFigures.Of(airframe), airframe.Description.DisplayUnit);
+    }
+
+    /// <summary>Reads and rigs one.</summary>
+    public static RiggedAirframe Rigged(string name)
     {
         var folder = Folder();
         string Text(string file) => File.ReadAllText(Path.Combine(folder, file));
-        var description = AirframeReader.Read($"{name}.yaml", Text($"{name}.yaml"), Text).Airframe!;
         var findings = new List<Diagnostic>();
-        var airframe = RiggedAirframe.Of(description, findings)!;
-        return (ArrangementViews.Of(airframe), RiggingFigures.Of(airframe), description.DisplayUnit);
+        return RiggedAirframe.Of(AirframeReader.Read($"{name}.yaml", Text($"{name}.yaml"), Text).Airframe!, findings)!;
     }
 
     private static string Folder()
