@@ -22,15 +22,16 @@ public sealed record Page(
     ImmutableArray<Bookmark> Bookmarks,
     ImmutableArray<ScaledView> ScaledViews)
 {
-    // ISO 5457: the frame stands 20 mm from the filing edge and 10 mm from the foot (see SheetLayout); printers lose up to 6 mm.
+    // ISO 5457: the frame stands 20 mm from the filing edge, and a grid takes 5 of them (see SheetFrame); printers lose up to 6 mm.
     private const double FilingEdge = 20;
+    private const double Grid = 5;
     private const double Edge = 10;
     private const double Unprintable = 6;
 
     /// <summary>What its bookmark stands under; neighbouring pages with the same words here share one entry. Empty for none.</summary>
     public string Chapter { get; init; } = "";
 
-    /// <summary>Free room near the foot for one line of lettering, at least 3.5 mm high.</summary>
+    /// <summary>Free room near an edge for one line of lettering, at least 3.5 mm high: level, or upright where it is higher than wide.</summary>
     public required Bounds2 FreeLine { get; init; }
 
     /// <summary>A sheet as a page.</summary>
@@ -47,7 +48,7 @@ public sealed record Page(
             sheet.Bookmarks,
             sheet.ScaledViews)
         {
-            FreeLine = new(FilingEdge, Unprintable, sheet.Width - Edge, Edge - 0.5),
+            FreeLine = new(Unprintable, Edge, FilingEdge - Grid - 1, sheet.Height - Edge),
         };
     }
 }

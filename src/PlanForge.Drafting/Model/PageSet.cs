@@ -47,7 +47,8 @@ public sealed record PageSet(string Title, string Language, ImmutableArray<Page>
     private static DrawingItem.Text Stamp(Page page, PrinterScale printer)
     {
         var room = page.FreeLine;
-        var width = room.Width - (LetteringSizes.Least * StrokeAlphabet.StrokeWidth);
+        var isUpright = room.Height > room.Width;
+        var width = Math.Max(room.Width, room.Height) - (LetteringSizes.Least * StrokeAlphabet.StrokeWidth);
         for (var name = printer.Printer; ; name = name[..^2].TrimEnd() + "…")
         {
             var text = string.Create(
@@ -57,7 +58,10 @@ public sealed record PageSet(string Title, string Language, ImmutableArray<Page>
             if (name.Length < 3 || StrokeAlphabet.WidthOf(text, height) <= width)
             {
                 var pen = height * StrokeAlphabet.StrokeWidth / 2;
-                return new(Layer.Frame, text, new(room.MinX + pen, room.MinY + (height * StrokeAlphabet.Descent) + pen), height, 0);
+                var (along, above) = (pen, (height * StrokeAlphabet.Descent) + pen);
+                return isUpright
+                    ? new(Layer.Frame, text, new(room.MaxX - above, room.MinY + along), height, Math.PI / 2)
+                    : new(Layer.Frame, text, new(room.MinX + along, room.MinY + above), height, 0);
             }
         }
     }

@@ -56,7 +56,7 @@ public sealed class PrintingTests
     }
 
     [Fact]
-    public void Correction_is_stamped_where_nothing_else_stands_and_above_what_printers_lose()
+    public void Correction_is_stamped_where_nothing_else_stands_and_inside_of_what_printers_lose()
     {
         foreach (var (options, result) in Drawn.Everywhere)
         {
@@ -65,7 +65,8 @@ public sealed class PrintingTests
                 var stamp = (DrawingItem.Text)page.Drawing.Items[^1];
                 Assert.Equal("Corrected for printer attic: across × 1.0031, up × 0.9987. Wrong on any other printer.", stamp.Content);
                 var room = TextExtents.Of(stamp);
-                Assert.InRange(room.MinY, 6 - 1e-6, 10);
+                Assert.InRange(room.MinX, 6 - 1e-6, 20);
+                Assert.InRange(room.MaxY, 10, page.Height - 10);
                 Assert.DoesNotContain(page.Drawing.Items[..^1], item => ItemExtents.Of(item) is var other && other.Touches(room) && !Surrounds(other, room));
             }
         }
@@ -74,10 +75,10 @@ public sealed class PrintingTests
     [Fact]
     public void Long_name_of_a_printer_is_shortened_and_the_factors_are_not()
     {
-        var page = PageSet.Of(Drawn.Everywhere[0].Result.Sheets).CorrectedFor(new(new string('W', 90), 1.01, 1.02)).Pages[0];
+        var page = PageSet.Of(Drawn.Everywhere[0].Result.Sheets).CorrectedFor(new(new string('W', 300), 1.01, 1.02)).Pages[0];
         var stamp = (DrawingItem.Text)page.Drawing.Items[^1];
         Assert.Contains("W…: across × 1.0100, up × 1.0200", stamp.Content, StringComparison.Ordinal);
-        Assert.True(TextExtents.Of(stamp).MaxX <= page.Width - 10 + 0.2);
+        Assert.True(TextExtents.Of(stamp).MaxY <= page.Height - 10 + 0.2);
     }
 
     private static bool IsInside(Bounds2 bounds, Page page, double margin) =>
