@@ -53,16 +53,31 @@ internal static class PageMap
         sketch.Text(Layer.Frame, name, new(cell.Centre.X - (StrokeAlphabet.WidthOf(name, height) / 2), cell.Centre.Y - (height / 2)), height);
     }
 
+    /// <summary>Draws border and joint lines, each once: a line drawn twice comes out darker; crosses out what has no page.</summary>
     private static void DrawGrid(Sketch sketch, TiledSheet sheet, Place place)
     {
-        for (var row = 0; row < sheet.Grid.Rows; row++)
+        var grid = sheet.Grid;
+        var border = place.Of(new Bounds2(0, 0, grid.Width, grid.Height));
+        sketch.Stroke(Layer.Frame, Path2.Rectangle(border), LineConventions.Thin);
+        for (var column = 1; column < grid.Columns; column++)
         {
-            for (var column = 0; column < sheet.Grid.Columns; column++)
+            var x = place.Of(grid.ShareOf(0, column)).MinX;
+            sketch.Line(Layer.Frame, new(x, border.MinY), new(x, border.MaxY), LineConventions.Thin);
+        }
+
+        for (var row = 1; row < grid.Rows; row++)
+        {
+            var y = place.Of(grid.ShareOf(row, 0)).MaxY;
+            sketch.Line(Layer.Frame, new(border.MinX, y), new(border.MaxX, y), LineConventions.Thin);
+        }
+
+        for (var row = 0; row < grid.Rows; row++)
+        {
+            for (var column = 0; column < grid.Columns; column++)
             {
-                var cell = place.Of(sheet.Grid.ShareOf(row, column));
-                sketch.Stroke(Layer.Frame, Path2.Rectangle(cell), LineConventions.Thin);
                 if (!sheet.IsKept(row, column))
                 {
+                    var cell = place.Of(grid.ShareOf(row, column));
                     sketch.Line(Layer.Frame, new(cell.MinX, cell.MinY), new(cell.MaxX, cell.MaxY), LineConventions.Thin);
                     sketch.Line(Layer.Frame, new(cell.MinX, cell.MaxY), new(cell.MaxX, cell.MinY), LineConventions.Thin);
                 }

@@ -35,7 +35,8 @@ internal sealed record TileLayout(Paper Paper, Bounds2 Printable, Bounds2 Strip,
     {
         var upright = options.Paper with
         {
-            Width = Math.Min(options.Paper.Width, options.Paper.Height), Height = Math.Max(options.Paper.Width, options.Paper.Height),
+            Width = Math.Min(options.Paper.Width, options.Paper.Height),
+            Height = Math.Max(options.Paper.Width, options.Paper.Height),
         };
         var (width, height) = LeastPaper(options);
         return
