@@ -58,7 +58,7 @@ internal sealed class FigureTable
             sketch.Text(Layer.Notes, _rows[i].Value, new(right - StrokeAlphabet.WidthOf(_rows[i].Value, Height), baseline), Height);
         }
 
-        
+
         // Descenders of the last row keep clear of the line as well.
         var bottom = top - RuleGap - Height - ((end - first - 1) * pitch) - (StrokeAlphabet.Descent * Height) - RuleGap;
         sketch.Line(Layer.Notes, new(left, bottom), new(right, bottom), LineConventions.Thin);
