@@ -34,7 +34,13 @@ public sealed record Page(
     /// <summary>Free room near an edge for one line of lettering, at least 3.5 mm high: level, or upright where it is higher than wide.</summary>
     public required Bounds2 FreeLine { get; init; }
 
-    /// <summary>A sheet as a page.</summary>
+    /// <summary>The sheet that the page is, when it shows nothing else through its windows; null for a page of another kind.</summary>
+    public Sheet? WholeSheet => Windows is [{ Sheet: var sheet, Move: var move } window]
+        && move == default && window.Shown == new Bounds2(0, 0, Width, Height) && sheet.Width == Width && sheet.Height == Height
+            ? sheet
+            : null;
+
+    /// <summary>A sheet as a page: one window on the whole of it.</summary>
     public static Page Of(Sheet sheet)
     {
         ArgumentNullException.ThrowIfNull(sheet);
@@ -43,8 +49,8 @@ public sealed record Page(
             sheet.Title,
             sheet.Width,
             sheet.Height,
-            sheet.Drawing,
-            [],
+            new([]),
+            [new(sheet, new(0, 0, sheet.Width, sheet.Height), default)],
             sheet.Bookmarks,
             sheet.ScaledViews)
         {

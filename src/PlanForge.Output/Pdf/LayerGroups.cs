@@ -52,12 +52,15 @@ internal sealed class LayerGroups
         .Append(" /D << /Name (Layers) /BaseState /ON /Order "u8).AppendReferences(Used).Append(" >> >>"u8);
 
     /// <summary>Appends a resource entry: the groups of the layers that a drawing uses.</summary>
-    public void AppendProperties(ByteText text, Drawing drawing)
+    public void AppendProperties(ByteText text, IEnumerable<Drawing> drawings)
     {
         var used = new bool[_numbers.Length];
-        foreach (var item in drawing.Items)
+        foreach (var drawing in drawings)
         {
-            used[(int)item.Layer] = true;
+            foreach (var item in drawing.Items)
+            {
+                used[(int)item.Layer] = true;
+            }
         }
 
         text.Append("/Properties <<"u8);

@@ -14,22 +14,33 @@ internal sealed class PageContent
     private const int TurnDecimals = 9;
 
     private readonly ByteText _text = new(1 << 15);
-    private readonly StrokeFonts _fonts;
+    private readonly Repertoire _signs;
     private readonly PdfPath _path;
     private Layer? _layer;
     private LineStyle? _style;
     private double _grey;
 
-    private PageContent(StrokeFonts fonts)
+    private PageContent(Repertoire signs)
     {
-        _fonts = fonts;
+        _signs = signs;
         _path = new(_text, Decimals, CurveTolerance.Bezier);
     }
 
-    /// <summary>The content stream of a page: its windows on sheets, then its own drawing over them.</summary>
-    public static ReadOnlySpan<byte> OfPage(Page page, PageFrame frame, SheetForms forms, StrokeFonts fonts)
+    /// <summary>The content stream that goes before a whole sheet's: from here on all is millimetres.</summary>
+    public static ReadOnlySpan<byte> BeforeSheet(PageFrame frame) => frame.AppendMatrix(new ByteText(128)).Append(" q\n"u8).Written;
+
+    /// <summary>The content stream that goes after a whole sheet's: the page's own drawing, in the state that was before the sheet.</summary>
+    public static ReadOnlySpan<byte> AfterSheet(Drawing drawing, Repertoire signs)
     {
-        var content = new PageContent(fonts);
+        var content = new PageContent(signs);
+        content._text.Append("Q\n"u8);
+        return content.Draw(drawing);
+    }
+
+    /// <summary>The content stream of a page: its windows on sheets, then its own drawing over them.</summary>
+    public static ReadOnlySpan<byte> OfPage(Page page, PageFrame frame, SheetForms forms, Repertoire signs)
+    {
+        var content = new PageContent(signs);
         frame.AppendMatrix(content._text).Append("\n"u8);
         foreach (var window in page.Windows)
         {
@@ -40,7 +51,7 @@ internal sealed class PageContent
     }
 
     /// <summary>The content stream of a form whose space is millimetres.</summary>
-    public static ReadOnlySpan<byte> OfForm(Drawing drawing, StrokeFonts fonts) => new PageContent(fonts).Draw(drawing);
+    public static ReadOnlySpan<byte> OfForm(Drawing drawing, Repertoire signs) => new PageContent(signs).Draw(drawing);
 
     /// <summary>Cuts off what lies outside a window and draws the sheet behind it.</summary>
     private void Show(SheetWindow window, SheetForms forms)
@@ -58,7 +69,7 @@ internal sealed class PageContent
 
     private ReadOnlySpan<byte> Draw(Drawing drawing)
     {
-        _text.Append("1 J 1 j\n"u8);
+        _text.Append(drawing.Items.IsEmpty ? ""u8 : "1 J 1 j\n"u8);
         foreach (var item in drawing.Items)
         {
             Enter(item.Layer);
@@ -159,11 +170,11 @@ internal sealed class PageContent
         var current = -1;
         foreach (var sign in Signs.Of(text.Content))
         {
-            var (font, code) = _fonts.Find(text.Content, sign);
+            var (font, code) = _signs.Find(text.Content, sign);
             if (font != current)
             {
                 _text.Append(current < 0 ? ""u8 : "> Tj "u8);
-                StrokeFonts.AppendResourceName(_text, font).Append(" "u8).Append(text.Height, Decimals).Append(" Tf <"u8);
+                _signs.AppendResourceName(_text, font).Append(" "u8).Append(text.Height, Decimals).Append(" Tf <"u8);
                 current = font;
             }
 

@@ -1,15 +1,11 @@
 using System.Security.Cryptography;
 using PlanForge.Output.Bytes;
-using PlanForge.Output.Compression;
 
 namespace PlanForge.Output.Pdf;
 
 /// <summary>The file structure of PDF 1.7 (ISO 32000-1, 7.5): numbered objects, the table of where they start, the trailer.</summary>
 internal sealed class PdfFile
 {
-    // Packing saves nothing worth the work on less: glyphs are a hundred bytes or so each.
-    private const int ShortestPacked = 512;
-
     private readonly ByteText _text = new(1 << 16);
     private readonly List<int> _offsets = [];
 
@@ -38,12 +34,17 @@ internal sealed class PdfFile
     /// <param name="content">What it holds before compression.</param>
     /// <param name="entries">Entries of its dictionary besides length and filter, each followed by a blank.</param>
     /// <param name="mayPack">False for a stream that must be readable as it stands.</param>
-    public void WriteStream(int number, ReadOnlySpan<byte> content, ReadOnlySpan<byte> entries = default, bool mayPack = true)
+    public void WriteStream(int number, ReadOnlySpan<byte> content, ReadOnlySpan<byte> entries = default, bool mayPack = true) =>
+        WriteStream(number, mayPack ? PackedStream.Of(content) : new(content.ToArray(), false), entries);
+
+    /// <summary>Writes a whole stream object.</summary>
+    /// <param name="number">Its reserved number.</param>
+    /// <param name="stream">What it holds.</param>
+    /// <param name="entries">Entries of its dictionary besides length and filter, each followed by a blank.</param>
+    public void WriteStream(int number, PackedStream stream, ReadOnlySpan<byte> entries = default)
     {
-        var isPacked = mayPack && content.Length >= ShortestPacked;
-        var stored = isPacked ? Flate.Pack(content) : content;
-        Begin(number).Append("<< "u8).Append(entries).Append(isPacked ? "/Filter /FlateDecode /Length "u8 : "/Length "u8).Append(stored.Length)
-            .Append(" >>\nstream\n"u8).Append(stored).Append("\nendstream"u8);
+        Begin(number).Append("<< "u8).Append(entries).Append(stream.IsPacked ? "/Filter /FlateDecode /Length "u8 : "/Length "u8)
+            .Append(stream.Bytes.Length).Append(" >>\nstream\n"u8).Append(stream.Bytes.Span).Append("\nendstream"u8);
         End();
     }
 

@@ -26,7 +26,19 @@ public static class PdfWriter
     public static byte[] Write(PageSet set, PdfInfo info)
     {
         ArgumentNullException.ThrowIfNull(set);
+        return Write(set, info, PackedSheets.Of(set));
+    }
+
+    /// <summary>The whole file, its sheets packed before. The same pages give the same bytes.</summary>
+    /// <param name="set">At least one page, every edge from <see cref="ShortestEdge"/> to <see cref="LongestEdge"/>.</param>
+    /// <param name="info">What the file says about its making.</param>
+    /// <param name="packed">At least the sheets that the pages show.</param>
+    /// <exception cref="ArgumentException">No page, one too long or too short, or a coordinate that is not finite.</exception>
+    public static byte[] Write(PageSet set, PdfInfo info, PackedSheets packed)
+    {
+        ArgumentNullException.ThrowIfNull(set);
         ArgumentNullException.ThrowIfNull(info);
+        ArgumentNullException.ThrowIfNull(packed);
         CheckSizes(set);
         var file = new PdfFile();
         var catalog = file.Reserve();
@@ -34,10 +46,11 @@ public static class PdfWriter
         var document = file.Reserve();
         var metadata = file.Reserve();
         var trueSize = file.Reserve();
-        var forms = new SheetForms(file, set);
-        var drawings = set.Pages.Select(page => page.Drawing).Concat(forms.Sheets.Select(sheet => sheet.Drawing)).ToArray();
-        var layers = new LayerGroups(file, drawings);
-        var fonts = new StrokeFonts(file, drawings);
+        var forms = new SheetForms(file, set, packed);
+        var own = set.Pages.Select(page => page.Drawing);
+        var layers = new LayerGroups(file, own.Concat(set.Pages.SelectMany(page => page.Windows).Select(window => window.Sheet.Drawing)));
+        var signs = new Repertoire("Marks"u8, own);
+        var letters = new Letters(packed, new(file, packed.Signs), signs, new(file, signs));
         var attachments = new Attachments(file, info);
         var numbers = new int[set.Pages.Length];
         for (var i = 0; i < numbers.Length; i++)
@@ -62,14 +75,15 @@ public static class PdfWriter
         PageMeasures.WriteTrueSize(file, trueSize, new(set.Pages[0], set.Correction));
         layers.Write(file);
         outline.Write();
-        forms.Write(file, layers, fonts);
+        forms.Write(file, layers, letters.OfSheets);
         for (var i = 0; i < numbers.Length; i++)
         {
             var page = set.Pages[i];
-            WritePage(file, (numbers[i], pages, trueSize), page, new(page, set.Correction), layers, fonts, forms);
+            WritePage(file, (numbers[i], pages, trueSize), page, new(page, set.Correction), layers, letters, forms);
         }
 
-        fonts.Write(file);
+        letters.OfSheets.Write(file);
+        letters.OfPages.Write(file);
         attachments.Write(file);
         return file.Finish(catalog, document);
     }
@@ -94,22 +108,44 @@ public static class PdfWriter
     }
 
     private static void WritePage(
-        PdfFile file, (int Own, int Parent, int TrueSize) numbers, Page page, PageFrame frame, LayerGroups layers, StrokeFonts fonts, SheetForms forms)
+        PdfFile file, (int Own, int Parent, int TrueSize) numbers, Page page, PageFrame frame, LayerGroups layers, Letters letters, SheetForms forms)
     {
-        var content = file.Reserve();
-        file.WriteStream(content, PageContent.OfPage(page, frame, forms, fonts));
+        int[] contents;
+        if (page.WholeSheet is { } sheet)
+        {
+            contents = [file.Reserve(), file.Reserve(), file.Reserve()];
+            file.WriteStream(contents[0], PageContent.BeforeSheet(frame));
+            file.WriteStream(contents[1], letters.Packed.StreamOf(sheet));
+            file.WriteStream(contents[2], PageContent.AfterSheet(page.Drawing, letters.Signs));
+        }
+        else
+        {
+            contents = [file.Reserve()];
+            file.WriteStream(contents[0], PageContent.OfPage(page, frame, forms, letters.Signs));
+        }
+
         var text = file.Begin(numbers.Own);
-        text.Append("<< /Type /Page /Parent "u8).AppendReference(numbers.Parent).Append(" /Contents "u8).AppendReference(content);
+        text.Append("<< /Type /Page /Parent "u8).AppendReference(numbers.Parent).Append(" /Contents "u8);
+        _ = contents is [var only] ? text.AppendReference(only) : text.AppendReferences(contents);
         text.Append("\n/MediaBox "u8).AppendBox(page.Width, page.Height);
         text.Append(" /CropBox "u8).AppendBox(page.Width, page.Height);
         text.Append(" /TrimBox "u8).AppendBox(page.Width, page.Height);
         text.Append("\n/Resources << "u8);
-        layers.AppendProperties(text, page.Drawing);
-        fonts.AppendResources(text.Append(" "u8));
-        forms.AppendResources(text, page);
+        layers.AppendProperties(text, page.WholeSheet is { } shown ? [page.Drawing, shown.Drawing] : [page.Drawing]);
+        text.Append(" /Font <<"u8);
+        letters.OfPages.AppendEntries(text);
+        if (page.WholeSheet is not null)
+        {
+            letters.OfSheets.AppendEntries(text);
+        }
+
+        forms.AppendResources(text.Append(" >>"u8), page);
         text.Append(" >>\n"u8);
         PageMeasures.Append(text, page, frame, numbers.TrueSize);
         text.Append(" >>"u8);
         file.End();
     }
+
+    /// <summary>The fonts of a document: those of its sheets and those of what its pages say themselves.</summary>
+    private sealed record Letters(PackedSheets Packed, StrokeFonts OfSheets, Repertoire Signs, StrokeFonts OfPages);
 }

@@ -1,18 +1,24 @@
 using System.Collections.Immutable;
 using PlanForge.Drafting.Model;
+using PlanForge.Output.Bytes;
 
 namespace PlanForge.Output.Pdf;
 
-/// <summary>Every sign that the texts of a document use, in a fixed order: characters by number, then fractions by spelling.</summary>
+/// <summary>Every sign that some texts use, in a fixed order: characters by number, then fractions by spelling.</summary>
 internal sealed class Repertoire
 {
     private readonly ushort[] _characterPlaces = new ushort[char.MaxValue + 1];
     private readonly List<string> _fractions = [];
     private readonly int _characterCount;
 
+    private readonly byte[] _name;
+
     /// <summary>Collects the signs of all texts.</summary>
-    public Repertoire(IEnumerable<Drawing> drawings)
+    /// <param name="name">What content streams call its fonts; sheets and the pages' own drawings have fonts of their own.</param>
+    /// <param name="drawings">The drawings with the texts.</param>
+    public Repertoire(ReadOnlySpan<byte> name, IEnumerable<Drawing> drawings)
     {
+        _name = name.ToArray();
         foreach (var drawing in drawings)
         {
             foreach (var item in drawing.Items)
@@ -43,8 +49,18 @@ internal sealed class Repertoire
     /// <summary>The signs by place.</summary>
     public ImmutableArray<string> Signs { get; }
 
-    /// <summary>The place of a sign, which must be one of the document's.</summary>
-    public int PlaceOf(string text, (int Start, int End) sign) => sign.End - sign.Start == 1
+    /// <summary>Appends the name by which content streams refer to a font.</summary>
+    public ByteText AppendResourceName(ByteText text, int font) => text.Append("/"u8).Append(_name).Append(font);
+
+    /// <summary>The font of a sign, from 0, and its code there, 1 to 255. The sign must be one of the repertoire's.</summary>
+    public (int Font, int Code) Find(string text, (int Start, int End) sign)
+    {
+        var place = PlaceOf(text, sign);
+        return (place / StrokeFonts.SignsPerFont, (place % StrokeFonts.SignsPerFont) + 1);
+    }
+
+    /// <summary>The place of a sign, which must be one of the repertoire's.</summary>
+    private int PlaceOf(string text, (int Start, int End) sign) => sign.End - sign.Start == 1
         ? _characterPlaces[text[sign.Start]]
         : _characterCount + _fractions.BinarySearch(text[sign.Start..sign.End], StringComparer.Ordinal);
 

@@ -11,14 +11,16 @@ internal sealed class SheetForms
 {
     private readonly List<Sheet> _sheets = [];
     private readonly Dictionary<Sheet, int> _places = new(ReferenceEqualityComparer.Instance);
+    private readonly PackedSheets _packed;
     private readonly int[] _numbers;
 
-    /// <summary>Reserves a form for each sheet seen through a window.</summary>
-    public SheetForms(PdfFile file, PageSet set)
+    /// <summary>Reserves a form for each sheet seen through a window; a page that is a whole sheet needs none.</summary>
+    public SheetForms(PdfFile file, PageSet set, PackedSheets packed)
     {
+        _packed = packed;
         foreach (var page in set.Pages)
         {
-            foreach (var window in page.Windows)
+            foreach (var window in page.WholeSheet is null ? page.Windows : [])
             {
                 if (_places.TryAdd(window.Sheet, _sheets.Count))
                 {
@@ -34,16 +36,13 @@ internal sealed class SheetForms
         }
     }
 
-    /// <summary>The sheets, in the order in which the pages first show them.</summary>
-    public IReadOnlyList<Sheet> Sheets => _sheets;
-
     /// <summary>Appends the name by which content streams refer to a sheet's form.</summary>
     public ByteText AppendResourceName(ByteText text, Sheet sheet) => text.Append("/Sheet"u8).Append(_places[sheet]);
 
     /// <summary>Appends a page's resource entry: the forms it shows.</summary>
     public void AppendResources(ByteText text, Page page)
     {
-        if (page.Windows.IsEmpty)
+        if (page.Windows.IsEmpty || page.WholeSheet is not null)
         {
             return;
         }
@@ -66,10 +65,10 @@ internal sealed class SheetForms
             var entries = new ByteText(1024).Append("/Type /XObject /Subtype /Form /BBox [0 0 "u8)
                 .Append(sheet.Width, PageContent.Decimals).Append(" "u8).Append(sheet.Height, PageContent.Decimals)
                 .Append("]\n/Resources << "u8);
-            layers.AppendProperties(entries, sheet.Drawing);
-            fonts.AppendResources(entries.Append(" "u8));
-            entries.Append(" >> "u8);
-            file.WriteStream(_numbers[i], PageContent.OfForm(sheet.Drawing, fonts), entries.Written);
+            layers.AppendProperties(entries, [sheet.Drawing]);
+            fonts.AppendEntries(entries.Append(" /Font <<"u8));
+            entries.Append(" >> >> "u8);
+            file.WriteStream(_numbers[i], _packed.StreamOf(sheet), entries.Written);
         }
     }
 }

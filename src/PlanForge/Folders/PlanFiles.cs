@@ -23,12 +23,13 @@ internal static class PlanFiles
 
         var info = InfoOf(design);
         var files = ImmutableArray.CreateBuilder<OutputFile>();
-        files.Add(new("plan.pdf", PdfWriter.Write(For(PageSet.Of(design.Sheets), print), info)));
+        var packed = PackedSheets.Of(design.Sheets);
+        files.Add(new("plan.pdf", PdfWriter.Write(For(PageSet.Of(design.Sheets), print), info, packed)));
         foreach (var options in TilesOf(design, print))
         {
             stop.ThrowIfCancellationRequested();
             var tiles = TilePlan.Of(design.Sheets, options).Pages ?? throw new InvalidOperationException(options.Fault());
-            files.Add(new($"plan-{FolderName.Of(options.Paper.Name)}.pdf", PdfWriter.Write(For(tiles, print), info)));
+            files.Add(new($"plan-{FolderName.Of(options.Paper.Name)}.pdf", PdfWriter.Write(For(tiles, print), info, packed)));
         }
 
         return files.DrainToImmutable();

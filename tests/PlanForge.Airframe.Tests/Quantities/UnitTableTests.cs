@@ -25,7 +25,18 @@ public class UnitTableTests
     public void Units_have_the_published_worth_to_the_last_bit(string text, Dimension dimension, double expected) =>
         Assert.Equal(expected, Values.Of(text, dimension));
 
-    // UnitsNet 5.75's own conversion goes by way of metres and gives 6.999999999999999 for the first of these.
+    // Another source: UnitsNet 5.75, whose own conversions go by way of metres and kilograms and lose a last digit.
+    [Fact]
+    public void Units_have_the_worth_that_UnitsNet_gives_them()
+    {
+        Assert.Equal(UnitsNet.Length.FromInches(1).Millimeters, Values.Of("1 in", Dimension.Length), 1e-12);
+        Assert.Equal(UnitsNet.Length.FromFeet(1).Millimeters, Values.Of("1 ft", Dimension.Length), 1e-12);
+        Assert.Equal(UnitsNet.Mass.FromOunces(1).Grams, Values.Of("1 oz", Dimension.Mass), 1e-12);
+        Assert.Equal(UnitsNet.Mass.FromPounds(1).Grams, Values.Of("1 lb", Dimension.Mass), 1e-12);
+        Assert.Equal(UnitsNet.Angle.FromDegrees(30).Radians, Values.Of("30 deg", Dimension.Angle), 1e-15);
+    }
+
+    // A conversion by way of metres gives 6.999999999999999 for the first of these.
     [Theory]
     [InlineData("0.7 cm", "7 mm")]
     [InlineData("0.3 m", "300 mm")]
