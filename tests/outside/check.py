@@ -3,6 +3,7 @@ import pathlib
 import sys
 
 import dxf
+import golden
 import pdf
 import pdf_objects
 import svg
@@ -17,6 +18,7 @@ def main(folder, words):
     for file in sorted(folder.glob("plan*.pdf")):
         pdf_objects.check(report, file, len(sheets), file != plan)
         pdf.check(report, file, sheets if file == plan else [], words if file == plan else [])
+    golden.check(report, plan, folder.name)
     for file in sorted((folder / "cut").glob("*.dxf")) + sorted((folder / "parts").glob("*.dxf")):
         dxf.check(report, file)
     for file in sorted((folder / "cut").glob("*.svg")) + sheets:
