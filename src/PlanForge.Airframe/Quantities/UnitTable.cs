@@ -83,7 +83,7 @@ internal static class UnitTable
         Unit.Centimetre => number * 10,
         Unit.Metre => number * 1000,
         Unit.Inch => number * 25.4,
-        Unit.Foot => number * (12 * 25.4),
+        Unit.Foot => number * 304.8,
         Unit.Degree => number * (Math.PI / 180),
         Unit.Kilogram => number * 1000,
         Unit.Ounce => number * (PoundInGrams / 16),
