@@ -39,6 +39,18 @@ class Objects:
         return [name[4:] for name, entry in self.all.items() if entry.get("stream", {}).get("dict", {}).get("/Subtype") == "/Form"]
 
 
+def window_edges(file):
+    """For each page the places of the edges of its windows, across and up, mm; none for a page without windows."""
+    objects, edges = Objects(file), []
+    for page in objects.pages():
+        parts = page["/Contents"] if isinstance(page["/Contents"], list) else [page["/Contents"]]
+        clips = re.findall(r"q ([-\d.]+) ([-\d.]+) ([-\d.]+) ([-\d.]+) re W n", objects.data(parts[0]).decode("latin-1"))
+        numbers = [[float(number) for number in clip] for clip in clips]
+        edges.append(([x for left, _, width, _ in numbers for x in (left, left + width)],
+                      [y for _, low, _, height in numbers for y in (low, low + height)]))
+    return edges
+
+
 def attachment_fault(objects):
     names = objects.catalog["/Names"]["/EmbeddedFiles"]["/Names"]
     if sorted(names[1::2]) != sorted(objects.catalog["/AF"]):

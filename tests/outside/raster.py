@@ -46,19 +46,23 @@ def find_scale(picture, step, parts):
     return sorted(found)[len(found) // 2] if found else None
 
 
-def largest_difference(a, b, block, slack=0):
+def largest_difference(a, b, block, slack=0, columns=(), rows=()):
     """The largest difference of mean greys of square blocks; pictures may differ by a pixel in size.
 
-    With a slack, a block of one picture may lie that many pixels beside its place in the other.
+    With a slack, a block of one picture may lie that many pixels beside its place in the other. Blocks that touch one of the
+    given columns or rows of pixels are left out.
     """
     if abs(a.width - b.width) > 1 or abs(a.height - b.height) > 1:
         return 255.0
     largest = 0
     width, height = min(a.width, b.width), min(a.height, b.height)
+    kept = [not any(k * block - 1 <= x <= (k + 1) * block for x in columns) for k in range(width // block)]
     for top in range(0, height - block + 1, block):
+        if any(top - 1 <= y <= top + block for y in rows):
+            continue
         sums = [block_sums(picture, top, block, width // block) for picture in (a, b)]
         for k, (x, y) in enumerate(zip(*sums)):
-            if abs(x - y) > largest:
+            if kept[k] and abs(x - y) > largest:
                 beside = [block_sum(b, k * block + dx, top + dy, block)
                           for dx in range(-slack, slack + 1) for dy in range(-slack, slack + 1)
                           if 0 <= k * block + dx <= width - block and 0 <= top + dy <= height - block]
