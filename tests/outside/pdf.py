@@ -36,14 +36,20 @@ def check(report, file, sheets, words):
 
 
 def check_page(report, file, page, box, edges):
-    for name, data in (
-            ("poppler", run("pdftoppm", "-gray", "-r", BAR_RESOLUTION, "-f", page, "-l", page, file)),
-            ("mupdf", run("mutool", "draw", "-q", "-F", "pgm", "-r", BAR_RESOLUTION, "-o", "-", file, page))):
-        picture = raster.parse_pgm(data)
+    # Tiles show the same sheets over and over: one program measures the even pages, the other the odd ones.
+    is_tile = bool(edges[0])
+    for place, (name, command) in enumerate((
+            ("poppler", ("pdftoppm", "-gray", "-r", BAR_RESOLUTION, "-f", page, "-l", page, file)),
+            ("mupdf", ("mutool", "draw", "-q", "-F", "pgm", "-r", BAR_RESOLUTION, "-o", "-", file, page)))):
+        if is_tile and page % 2 == place:
+            continue
+        picture = raster.parse_pgm(run(*command))
         for turned, axis in ((False, "level"), (True, "upright")):
             report.check(
                 file, f"page {page}: the {axis} bar measures 100 mm at {BAR_RESOLUTION} dpi of {name}",
                 lambda: bar_fault(picture.turned() if turned else picture, 100, 10))
+    if is_tile and page % 3:
+        return
     poppler = run("pdftoppm", "-gray", "-r", PICTURE_RESOLUTION, "-f", page, "-l", page, file)
     mupdf = run("mutool", "draw", "-q", "-F", "pgm", "-r", PICTURE_RESOLUTION, "-o", "-", file, page)
     report.check(file, f"page {page}: poppler and mupdf show the same picture", lambda: picture_fault(poppler, mupdf, box, edges))
