@@ -19,7 +19,7 @@ def main(folder, words):
         pdf.check(report, file, sheets if file == plan else [], words if file == plan else [])
     for file in sorted((folder / "cut").glob("*.dxf")) + sorted((folder / "parts").glob("*.dxf")):
         dxf.check(report, file)
-    for file in sorted((folder / "cut").glob("*.svg")) + sheets:
+    for file in sorted((folder / "cut").glob("*.svg")) + sorted((folder / "parts").glob("*.svg")) + sheets:
         svg.check(report, file)
     return report.close()
 

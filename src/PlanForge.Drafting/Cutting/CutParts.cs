@@ -122,7 +122,7 @@ public static class CutParts
         if (tabs is not null)
         {
             notes.Add(string.Create(
-                CultureInfo.InvariantCulture, $"Outlines are open on purpose: {tabs.Count} holding tabs of {Length(tabs.Width)} in each."));
+                CultureInfo.InvariantCulture, $"Open on purpose: {tabs.Count} holding tabs of {Length(tabs.Width)} an outline"));
         }
 
         return notes.ToImmutable();
@@ -130,8 +130,8 @@ public static class CutParts
 
     /// <summary>What a file says about its kerf.</summary>
     internal static string KerfNote(double? kerf) => kerf is { } width
-        ? $"Kerf {Length(width)} is compensated: do not compensate again."
-        : "Kerf is not compensated: lines are at true size.";
+        ? $"Kerf {Length(width)} is compensated"
+        : "Kerf is not compensated";
 
     private static string SheetOf(Part part) => part.Material.Length == 0 ? Length(part.Thickness) : $"{part.Material} {Length(part.Thickness)}";
 

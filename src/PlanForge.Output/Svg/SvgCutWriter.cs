@@ -55,7 +55,7 @@ public static class SvgCutWriter
         SvgWriter.Begin(text, area.Width, area.Height, contours.Title);
         if (profile.Find(CutOperation.Notes) is not null && !contours.Notes.IsEmpty)
         {
-            text.Append("<desc>"u8).AppendXml(string.Join('\n', contours.Notes)).Append("</desc>\n"u8);
+            text.Append("<desc>"u8).AppendXml(string.Join("; ", contours.Notes)).Append("</desc>\n"u8);
         }
 
         return text;
