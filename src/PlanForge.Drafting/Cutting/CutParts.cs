@@ -62,20 +62,15 @@ public static class CutParts
                 cutter.At, $"there is no kerf for {SheetOf(part)}: {part.Title} is not compensated"));
         }
 
-        if (cutter.HoldingTabs is { } tabs)
+        var held = cutter.HoldingTabs is { } tabs ? WithHoldingTabs(drawing, tabs) : null;
+        if (held is null && cutter.HoldingTabs is { } wanted)
         {
-            if (WithHoldingTabs(drawing, tabs) is not { } held)
-            {
-                findings.Add(Diagnostic.Error(
-                    tabs.At,
-                    $"{part.Title} has no room for {tabs.Count} holding tabs of {Length(tabs.Width)}: they go on straight runs, clear of corners and openings"));
-                return null;
-            }
-
-            drawing = held;
+            findings.Add(Diagnostic.Warning(
+                wanted.At,
+                $"{part.Title} has no room for {wanted.Count} holding tabs of {Length(wanted.Width)} on straight runs, clear of corners and openings: it is cut free"));
         }
 
-        return drawing with { Notes = NotesOf(part, drawing.Kerf, cutter.HoldingTabs) };
+        return (held ?? drawing) with { Notes = NotesOf(part, drawing.Kerf, held is null ? null : cutter.HoldingTabs) };
     }
 
     // A beam that stops at the ends of a gap still burns half the kerf into it on either side.

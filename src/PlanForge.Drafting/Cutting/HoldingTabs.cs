@@ -10,6 +10,12 @@ public static class HoldingTabs
     // cleans the stub away.
     private const double Straight = 0.05;
 
+    // Where nothing is straight, as on a round former: bends of this radius and more, in gaps. Less would be a rounded corner.
+    private const double LeastRadius = 10;
+
+    // From the middle of a gap to the nearest vertex, in gaps: half of it, its own width, and a trace for the chords of bends.
+    private const double Clear = 1.55;
+
     // Places tried along an outline: fine enough to be evenly spread, coarse enough to cost nothing.
     private const int Places = 400;
 
@@ -20,7 +26,7 @@ public static class HoldingTabs
     /// The outline in stretches between its gaps, in order of travel; null when there is no room for so many.
     /// </summary>
     /// <remarks>
-    /// Gaps lie on straight runs (or bends nearly so), not nearer than a gap's width to a vertex, and twice that from any
+    /// Gaps lie on straight runs (or wide bends where there are none), not nearer than a gap's width to a vertex, and twice that from any
     /// opening; among those places they are spread as evenly as can be.
     /// </remarks>
     /// <param name="outline">A closed outline.</param>
@@ -32,10 +38,12 @@ public static class HoldingTabs
         ArgumentNullException.ThrowIfNull(outline);
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(gap);
         ArgumentOutOfRangeException.ThrowIfLessThan(count, 1);
-        return Spread(PlacesOn(outline, openings, gap), outline.Length, gap, count) is { } gaps ? Stretches(outline, gaps, gap) : null;
+        var gaps = Spread(PlacesOn(outline, openings, gap, radius => 9 * gap * gap / (8 * radius) <= Straight), outline.Length, gap, count)
+            ?? Spread(PlacesOn(outline, openings, gap, radius => radius >= LeastRadius * gap), outline.Length, gap, count);
+        return gaps is null ? null : Stretches(outline, gaps, gap);
     }
 
-    private static List<Place> PlacesOn(Path2 outline, IReadOnlyList<Path2> openings, double gap)
+    private static List<Place> PlacesOn(Path2 outline, IReadOnlyList<Path2> openings, double gap, Func<double, bool> isStraight)
     {
         var places = new List<Place>();
         var step = Math.Max(gap / 2, outline.Length / Places);
@@ -43,8 +51,8 @@ public static class HoldingTabs
         for (var i = 0; i < outline.SegmentCount; i++)
         {
             var segment = outline.SegmentAt(i);
-            var (length, clear) = (segment.Length, 1.5 * gap);
-            if (length >= 2 * clear && (segment.IsLine || 9 * gap * gap / (8 * segment.Radius) <= Straight))
+            var (length, clear) = (segment.Length, Clear * gap);
+            if (length >= 2 * clear && (segment.IsLine || isStraight(segment.Radius)))
             {
                 var room = length - (2 * clear);
                 var steps = (int)Math.Ceiling(room / step);
@@ -52,7 +60,8 @@ public static class HoldingTabs
                 {
                     var along = clear + (steps == 0 ? 0 : room * k / steps);
                     var at = segment.PointAt(along / length);
-                    if (openings.All(opening => opening.DistanceTo(at) >= 2 * gap))
+                    if (outline.Vertices.All(vertex => vertex.Point.DistanceTo(at) >= 1.5 * gap)
+                        && openings.All(opening => opening.DistanceTo(at) >= 2 * gap))
                     {
                         places.Add(new(i, along, before + along));
                     }

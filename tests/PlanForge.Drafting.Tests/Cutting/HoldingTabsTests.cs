@@ -1,4 +1,5 @@
 using PlanForge.Airframe;
+using PlanForge.Airframe.Diagnostics;
 using PlanForge.Drafting.Cutting;
 using PlanForge.Geometry;
 using PlanForge.Parts;
@@ -11,7 +12,7 @@ public sealed class HoldingTabsTests
     [Theory]
     [InlineData(1, 3)]
     [InlineData(0.5, 4)]
-    [InlineData(2, 1)]
+    [InlineData(1.2, 2)]
     public void Gaps_add_up_and_keep_clear_of_vertices_on_every_design(double width, int count)
     {
         var cutter = new CutterDescription(null, new("test", 1, 1)) { HoldingTabs = new(width, count, new("test", 1, 1)) };
@@ -69,13 +70,22 @@ public sealed class HoldingTabsTests
         Assert.Null(HoldingTabs.Cut(Path2.Rectangle(new(0, 0, 10, 10)), [], gap, count));
 
     [Fact]
-    public void A_part_without_room_is_named_at_the_place_of_the_description()
+    public void A_part_without_room_is_cut_free_and_warned_of()
     {
         var cutter = new CutterDescription(null, new("test", 1, 1)) { HoldingTabs = new(50, 3, new("test", 7, 12)) };
         var result = CutParts.Of([SampleParts.Shim(1)], cutter);
-        Assert.Empty(result.Drawings);
+        Assert.All(Assert.Single(result.Drawings).Contours(), contour => Assert.True(contour.IsClosed));
+        Assert.DoesNotContain(result.Drawings[0].Notes, note => note.StartsWith("Open", StringComparison.Ordinal));
         var finding = Assert.Single(result.Findings);
-        Assert.Equal(new("test", 7, 12), finding.At);
+        Assert.Equal((Severity.Warning, new SourcePosition("test", 7, 12)), (finding.Severity, finding.At));
         Assert.StartsWith("Shim 1° has no room for 3 holding tabs of 50 mm", finding.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_round_former_is_held_on_its_bends()
+    {
+        var stretches = HoldingTabs.Cut(Path2.Circle(new(0, 0), 12), [], 1, 3)!.Value;
+        Assert.Equal((24 * Math.PI) - 3, stretches.Length(), 1e-9);
+        Assert.Null(HoldingTabs.Cut(Path2.Circle(new(0, 0), 9), [], 1, 3));
     }
 }

@@ -136,8 +136,8 @@ public sealed class KerfCompensationTests
             var cut = drawing.Contours();
             var left = Cuts.Material(cut).Difference(Cuts.Material(cut).Boundary.Buffer(Kerf / 2, 64));
 
-            // At an inside corner the round beam leaves the corner's tip: (1 − π/4)(k/2)² at a right angle, under 1e-2 mm² for all of a part.
-            var tolerance = 0.02 + (2 * Cuts.Sagitta * drawn.Length());
+            // At an inside corner the round beam leaves the corner's tip: (1 − π/4)(k/2)² at a right angle.
+            var tolerance = (drawn.Sum(path => path.SegmentCount) * Kerf * Kerf / 4) + (2 * Cuts.Sagitta * drawn.Length());
             Assert.Equal(drawn.Area(), left.Area, tolerance);
             Assert.InRange(Cuts.Material(drawn).SymmetricDifference(left).Area, 0, tolerance);
         }
