@@ -55,7 +55,7 @@ internal static class CutterReader
         }
 
         var count = values.Number(F.HoldingTabCount);
-        if (count != Math.Floor(count))
+        if (count - Math.Floor(count) > 0)
         {
             findings.Error(values.AtValue(F.HoldingTabCount), "`count` must be a whole number");
         }
