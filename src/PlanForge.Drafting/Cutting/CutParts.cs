@@ -5,6 +5,7 @@ using PlanForge.Airframe.Diagnostics;
 using PlanForge.Drafting.Model;
 using PlanForge.Drafting.PartDrawings;
 using PlanForge.Geometry;
+using PlanForge.Geometry.Regions;
 using PlanForge.Parts;
 
 namespace PlanForge.Drafting.Cutting;
@@ -46,11 +47,11 @@ public static class CutParts
         var kerf = cutter.KerfFor(part.Material, part.Thickness);
         if (kerf is { } given)
         {
-            if (KerfCompensation.Of(drawing, given.Width, out var lost) is not { } compensated)
+            if (Compensated(drawing, given.Width, out var lost) is not { } compensated)
             {
                 findings.Add(Diagnostic.Error(
                     given.At,
-                    $"{part.Title} cannot be cut with a kerf of {Length(given.Width)}: at x {Length(lost!.Value.X)}, y {Length(lost.Value.Y)} of the part it is narrower than that"));
+                    $"{part.Title} cannot be cut with a kerf of {Length(given.Width)}: at x {Length(lost.X)}, y {Length(lost.Y)} of the part it is narrower than that"));
                 return null;
             }
 
@@ -71,6 +72,22 @@ public static class CutParts
         }
 
         return (held ?? drawing) with { Notes = NotesOf(part, drawing.Kerf, held is null ? null : cutter.HoldingTabs) };
+    }
+
+    // Lines that run into each other so that no outline can be put together are narrower than the kerf too.
+    private static CutDrawing? Compensated(CutDrawing drawing, double kerf, out Point2 lost)
+    {
+        try
+        {
+            var compensated = KerfCompensation.Of(drawing, kerf, out var place);
+            lost = place ?? default;
+            return compensated;
+        }
+        catch (BoundaryException fault)
+        {
+            lost = fault.At;
+            return null;
+        }
     }
 
     // A beam that stops at the ends of a gap still burns half the kerf into it on either side.

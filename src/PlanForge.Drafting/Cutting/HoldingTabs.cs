@@ -16,11 +16,14 @@ public static class HoldingTabs
     // From the middle of a gap to the nearest vertex, in gaps: half of it, its own width, and a trace for the chords of bends.
     private const double Clear = 1.55;
 
+    // From the middle of a gap to the nearest opening, in gaps: less would break through the wall with the bridge.
+    private const double OffOpenings = 2;
+
     // Places tried along an outline: fine enough to be evenly spread, coarse enough to cost nothing.
-    private const int Places = 400;
+    private const int Places = 200;
 
     // Turns of the even spread that are tried.
-    private const int Phases = 16;
+    private const int Phases = 12;
 
     /// <summary>
     /// The outline in stretches between its gaps, in order of travel; null when there is no room for so many.
@@ -46,6 +49,7 @@ public static class HoldingTabs
     private static List<Place> PlacesOn(Path2 outline, IReadOnlyList<Path2> openings, double gap, Func<double, bool> isStraight)
     {
         var places = new List<Place>();
+        var rooms = openings.Select(opening => (Path: opening, Room: opening.Bounds.Grown(OffOpenings * gap))).ToArray();
         var step = Math.Max(gap / 2, outline.Length / Places);
         var before = 0.0;
         for (var i = 0; i < outline.SegmentCount; i++)
@@ -61,7 +65,7 @@ public static class HoldingTabs
                     var along = clear + (steps == 0 ? 0 : room * k / steps);
                     var at = segment.PointAt(along / length);
                     if (outline.Vertices.All(vertex => vertex.Point.DistanceTo(at) >= 1.5 * gap)
-                        && openings.All(opening => opening.DistanceTo(at) >= 2 * gap))
+                        && rooms.All(opening => !opening.Room.Contains(at) || opening.Path.DistanceTo(at) >= OffOpenings * gap))
                     {
                         places.Add(new(i, along, before + along));
                     }
