@@ -106,8 +106,3 @@ public sealed record PaperDescription(string Name, double? Width, double? Height
 /// <param name="Overlap">How much two neighbours show of each other, mm, 0 or more.</param>
 /// <param name="At">Where it stands.</param>
 public sealed record TileDescription(PaperDescription Paper, double Margin, double Overlap, SourcePosition At);
-
-/// <summary>What the cutting machine needs to know.</summary>
-/// <param name="Kerf">Full width the cutter burns away, mm, or null when it was not measured: then nothing is compensated.</param>
-/// <param name="At">Where it stands.</param>
-public sealed record CutterDescription(double? Kerf, SourcePosition At);

@@ -1,5 +1,6 @@
 using PlanForge.Airframe;
 using PlanForge.Airframe.Reading;
+using PlanForge.Drafting.Cutting;
 using PlanForge.Drafting.Model;
 using PlanForge.Drafting.Sheets;
 using PlanForge.Output.Dxf;
@@ -29,7 +30,7 @@ internal static class Stages
     public static int Svg(SheetSet sheets) => sheets.Sheets.Sum(sheet => SvgWriter.Write(sheet).Length);
 
     public static int CutFiles(IEnumerable<CutDrawing> drawings) =>
-        drawings.Sum(drawing => DxfWriter.Write(drawing, DxfOptions.Default).Length + SvgWriter.WriteCut(drawing).Length);
+        drawings.Sum(drawing => DxfWriter.Write(drawing, CutProfile.Default).Length + SvgCutWriter.Write(drawing, CutProfile.Default).Length);
 
     public static int Whole(DescriptionText description)
     {

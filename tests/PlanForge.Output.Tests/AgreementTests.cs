@@ -1,4 +1,5 @@
 using CsCheck;
+using PlanForge.Drafting.Cutting;
 using PlanForge.Drafting.Model;
 using PlanForge.Geometry;
 using PlanForge.Output.Dxf;
@@ -31,14 +32,17 @@ public sealed class AgreementTests
     private static void Agree(CutDrawing drawing, bool isLettering)
     {
         var truth = Truth(drawing);
-        var dxf = FromDxf(drawing);
+        var dxf = FromDxf(drawing, DxfVersion.R2000);
+        var r12 = FromDxf(drawing, DxfVersion.R12);
         var svg = FromSvg(drawing);
         var pdf = isLettering ? truth : FromPdf(drawing);
-        Assert.Equal([truth.Count, truth.Count, truth.Count], [dxf.Count, svg.Count, pdf.Count]);
+        Assert.Equal([truth.Count, truth.Count, truth.Count, truth.Count], [dxf.Count, r12.Count, svg.Count, pdf.Count]);
         for (var i = 0; i < truth.Count; i++)
         {
             Assert.Equal([truth[i].IsClosed, truth[i].IsClosed, truth[i].IsClosed], [dxf[i].IsClosed, svg[i].IsClosed, pdf[i].IsClosed]);
+            Assert.Equal(truth[i].IsClosed, r12[i].IsClosed);
             Assert.InRange(dxf[i].DistanceTo(truth[i]), 0, Tolerance);
+            Assert.InRange(r12[i].DistanceTo(truth[i]), 0, Tolerance);
             Assert.InRange(svg[i].DistanceTo(truth[i]), 0, Tolerance);
             Assert.InRange(pdf[i].DistanceTo(truth[i]), 0, Tolerance);
             Assert.InRange(dxf[i].DistanceTo(svg[i]), 0, Tolerance);
@@ -49,7 +53,7 @@ public sealed class AgreementTests
     private static List<Polyline> Truth(CutDrawing drawing)
     {
         var truth = new List<Polyline>();
-        foreach (var item in drawing.Drawing.Items)
+        foreach (var item in InOrder(drawing))
         {
             var paths = item is DrawingItem.Text text
                 ? Drafting.Lettering.TextLayout.StrokesOf(text.Content, text.At, text.Height, text.Angle)
@@ -60,35 +64,30 @@ public sealed class AgreementTests
         return truth;
     }
 
-    private static List<Polyline> FromDxf(CutDrawing drawing) =>
-        [.. new DxfFile(DxfWriter.Write(drawing, DxfOptions.Default)).Entities.Select(DxfFile.Contour)];
+    // Lettering, marks, openings, outlines: the order of shared/practice.md, "Order".
+    private static IEnumerable<DrawingItem> InOrder(CutDrawing drawing) => drawing.Drawing.Items.OrderBy(item => item switch
+    {
+        DrawingItem.Text => 0,
+        DrawingItem.Stroke { Layer: Layer.Score } => 1,
+        DrawingItem.Stroke { Path: { IsClosed: true, SignedArea: < 0 } } => 2,
+        _ => 3,
+    });
+
+    private static List<Polyline> FromDxf(CutDrawing drawing, DxfVersion version) =>
+        [.. new DxfFile(DxfWriter.Write(drawing, CutProfile.Default, version)).Plain.Select(DxfFile.Contour)];
 
     /// <summary>The picture's upper left corner is that of the extents, which the DXF header tells.</summary>
     private static List<Polyline> FromSvg(CutDrawing drawing)
     {
-        var header = new DxfFile(DxfWriter.Write(drawing, DxfOptions.Default)).Header;
+        var header = new DxfFile(DxfWriter.Write(drawing, CutProfile.Default)).Header;
         var (left, top) = (header["$EXTMIN"][0].Number, header["$EXTMAX"][1].Number);
-        var groups = new SvgFile(SvgWriter.WriteCut(drawing)).Groups.ToDictionary(group => group.Attribute("id")!.Value);
-        var contours = groups.ToDictionary(group => group.Key, group => new Queue<Polyline>(SvgFile.Contours(group.Value)));
-        var found = new List<Polyline>();
-        foreach (var item in drawing.Drawing.Items)
-        {
-            var queue = contours[item.Layer == Layer.Cut ? "cut" : "score"];
-            var count = item is DrawingItem.Text ? queue.Count : 1;
-            for (var i = 0; i < count; i++)
-            {
-                var contour = queue.Dequeue();
-                found.Add(contour with { Points = [.. contour.Points.Select(point => new Point2(point.X + left, top - point.Y))] });
-            }
-        }
-
-        Assert.All(contours.Values, Assert.Empty);
-        return found;
+        var contours = new SvgFile(SvgCutWriter.Write(drawing, CutProfile.Default)).Groups.SelectMany(SvgFile.Contours);
+        return [.. contours.Select(contour => contour with { Points = [.. contour.Points.Select(point => new Point2(point.X + left, top - point.Y))] })];
     }
 
     private static List<Polyline> FromPdf(CutDrawing drawing)
     {
-        using var document = PdfDocument.Open(PdfWriter.Write(Samples.Set([.. drawing.Drawing.Items]), new("PlanForge")));
+        using var document = PdfDocument.Open(PdfWriter.Write(Samples.Set([.. InOrder(drawing)]), new("PlanForge")));
         return [.. PdfPaths.Contours(document.GetPage(1))];
     }
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using PlanForge.Drafting.Cutting;
 using PlanForge.Drafting.Model;
 using PlanForge.Output.Dxf;
 using PlanForge.Output.Pdf;
@@ -51,8 +52,10 @@ public sealed class DeterminismTests
         return
         [
             .. PdfWriter.Write(Samples.Set(items), new("PlanForge 0.1.0")),
-            .. DxfWriter.Write(Samples.Former, DxfOptions.Default),
-            .. SvgWriter.WriteCut(Samples.Former),
+            .. DxfWriter.Write(Samples.Former, CutProfile.Default),
+            .. DxfWriter.Write(Samples.Stock, CutProfile.Default, DxfVersion.R12),
+            .. SvgCutWriter.Write(Samples.Former, CutProfile.Default),
+            .. SvgCutWriter.Write(Samples.Stock, CutProfile.Default),
             .. SvgWriter.Write(Samples.Sheet(items)),
         ];
     }

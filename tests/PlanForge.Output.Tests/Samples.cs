@@ -1,4 +1,5 @@
 using CsCheck;
+using PlanForge.Drafting.Cutting;
 using PlanForge.Drafting.Model;
 using PlanForge.Geometry;
 
@@ -43,6 +44,13 @@ internal static class Samples
         Stroke(Layer.Score, Path2.Open([new(new(10, 40), 0.3), new(new(50, 40), -0.2), new(new(82, 40))])),
         Stroke(Layer.Score, Path2.Open([new(new(10, 30), 1e-5), new(new(82, 30))])),
     ]));
+
+    /// <summary>A sheet of stock with the former twice, the second turned, and a note.</summary>
+    public static CutSheet Stock { get; } = new("birch-ply-3", 300, 200,
+    [
+        new(Former with { Kerf = 0.2, Notes = ["F3: 2 off birch ply 3 mm", "Kerf 0.2 mm is compensated"] }, Placement2.MovedBy(new(5, 5))),
+        new(Former with { Kerf = 0.2, Notes = ["F3: 2 off birch ply 3 mm", "Kerf 0.2 mm is compensated"] }, new(false, Math.PI / 2, new(280, 10))),
+    ]);
 
     public static DrawingItem.Stroke Stroke(Layer layer, Path2 path) => new(layer, path, layer == Layer.Cut ? Wide : Narrow);
 

@@ -21,7 +21,7 @@ def main(folder, words):
     golden.check(report, plan, folder.name)
     for file in sorted((folder / "cut").glob("*.dxf")) + sorted((folder / "parts").glob("*.dxf")):
         dxf.check(report, file)
-    for file in sorted((folder / "cut").glob("*.svg")) + sheets:
+    for file in sorted((folder / "cut").glob("*.svg")) + sorted((folder / "parts").glob("*.svg")) + sheets:
         svg.check(report, file)
     return report.close()
 

@@ -1,7 +1,7 @@
 #!/bin/sh
 # Judges the files of one run by programs that are not ours: qpdf, poppler, mupdf, Chromium and ezdxf.
 #   tests/outside/run.sh FOLDER [WORD...]
-# FOLDER holds plan.pdf and, as far as there are any, plan-*.pdf, cut/*.dxf, cut/*.svg, parts/*.dxf and sheets/*.svg.
+# FOLDER holds plan.pdf and, as far as there are any, plan-*.pdf, cut/*.dxf, cut/*.svg, parts/*.dxf, parts/*.svg and sheets/*.svg.
 # Every WORD (or phrase in quotes) must be found in the text of plan.pdf.
 # Prints a line `ok` or `FAIL` for each check; exits with 1 if one failed, with 2 if a program is missing.
 # Debian packages: qpdf poppler-utils mupdf-tools chromium python3 python3-ezdxf

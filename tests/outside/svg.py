@@ -2,7 +2,7 @@
 import xml.etree.ElementTree
 
 SPACE = "{http://www.w3.org/2000/svg}"
-ELEMENTS = {SPACE + name for name in ("svg", "title", "rect", "g", "path", "circle")}
+ELEMENTS = {SPACE + name for name in ("svg", "title", "desc", "rect", "g", "path", "circle")}
 
 
 def check(report, file):

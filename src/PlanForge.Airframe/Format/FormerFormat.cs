@@ -77,7 +77,18 @@ internal static class FormerFormat
     public static readonly Key<MappingFormat> Lightening = new("lightening", new("lightening", "a lightening opening", Rim, InsideRadius),
         "A large opening that follows the outline.");
 
-    public static readonly MappingFormat Slot = new("slot", "a slot", Width, Depth, Height, Across);
+    public static readonly MappingFormat PlainSlot = new("slot-plain", "a slot", Width, Depth, Height, Across);
+
+    public static readonly Key<TextFormat> SlotSheet = new("sheet", TextFormat.Name,
+        "Name of the sheet of stock that goes through it: the slot is as wide as that is thick, and the cutter's fit.", Required);
+
+    public static readonly Key<QuantityFormat> SlotLength = new("length", QuantityFormat.PositiveLength, "Its long side.", Required);
+
+    public static readonly Key<WordFormat> SlotRuns = new("runs", new("across", "upright"), "Which way its long side runs.", DefaultsTo("upright"));
+
+    public static readonly MappingFormat SheetSlot = new("slot-sheet", "a slot", SlotSheet, SlotLength, SlotRuns, Height, Across);
+
+    public static readonly ChoiceFormat Slot = new("slot", "a slot", PlainSlot, SheetSlot);
 
     public static readonly Key<ListFormat> Slots = new("slots", new(() => Slot), "Slots cut through it or into its edge.");
 
@@ -91,7 +102,14 @@ internal static class FormerFormat
 
     public static readonly Key<QuantityFormat> TabDepth = new("depth", QuantityFormat.PositiveLength, "How far it stands out.", Required);
 
-    public static readonly MappingFormat Tab = new("tab", "a tab", TabEdge, TabPosition, TabWidth, TabDepth);
+    public static readonly MappingFormat PlainTab = new("tab-plain", "a tab", TabEdge, TabPosition, TabWidth, TabDepth);
+
+    public static readonly Key<TextFormat> TabThrough = new("through", TextFormat.Name,
+        "Name of the sheet of stock it goes through: it stands out as far as that is thick.", Required);
+
+    public static readonly MappingFormat SheetTab = new("tab-sheet", "a tab", TabEdge, TabPosition, TabWidth, TabThrough);
+
+    public static readonly ChoiceFormat Tab = new("tab", "a tab", PlainTab, SheetTab);
 
     public static readonly Key<ListFormat> Tabs = new("tabs", new(() => Tab), "Tabs standing out from its edge.");
 

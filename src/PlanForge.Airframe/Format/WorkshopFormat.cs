@@ -1,3 +1,4 @@
+using PlanForge.Airframe.Quantities;
 using static PlanForge.Airframe.Format.Presence;
 
 namespace PlanForge.Airframe.Format;
@@ -50,5 +51,42 @@ internal static class WorkshopFormat
     public static readonly Key<QuantityFormat> Kerf = new("kerf", QuantityFormat.LengthFromZero,
         "Full width the cutter burns away, as measured; without it nothing is compensated.");
 
-    public static readonly MappingFormat Cutter = new("cutter", "the cutter", Kerf);
+    public static readonly Key<TextFormat> KerfMaterial = new("material", TextFormat.Line, "What is cut, as parts and stock say it.", Required);
+
+    public static readonly Key<QuantityFormat> KerfThickness = new("thickness", QuantityFormat.PositiveLength,
+        "Thickness of the sheet.", Otherwise("in any thickness that has no entry of its own"));
+
+    public static readonly Key<QuantityFormat> KerfWidth = new("kerf", QuantityFormat.LengthFromZero, "Kerf in it, as measured.", Required);
+
+    public static readonly MappingFormat KerfEntry = new("kerf-entry", "a kerf", KerfMaterial, KerfThickness, KerfWidth);
+
+    public static readonly Key<ListFormat> Kerfs = new("kerfs", new(() => KerfEntry),
+        "Kerfs by material and thickness; the nearest description of a sheet wins over the plain kerf.");
+
+    public static readonly Key<QuantityFormat> SlotFit = new("fit", new(Dimension.Length, Interval.Between(-1, 1)),
+        "How much wider than the sheet a slot is that names one; under 0 for a press fit.");
+
+    public static readonly Key<QuantityFormat> HoldingTabWidth = new("width", QuantityFormat.PositiveLength,
+        "Width of the wood that is left, 0.5 mm to 2 mm as a rule.", DefaultsTo("1 mm"));
+
+    public static readonly Key<QuantityFormat> HoldingTabCount = new("count", QuantityFormat.Proportion(Interval.Between(1, 24)),
+        "How many on each outline, a whole number.", DefaultsTo("3"));
+
+    public static readonly Key<MappingFormat> HoldingTabs = new("holding_tabs",
+        new("holding-tabs", "holding tabs", HoldingTabWidth, HoldingTabCount), "Bridges that keep parts in their sheet.");
+
+    public static readonly Key<TextFormat> CutterProfile = new("profile", TextFormat.Line,
+        "File beside the description that says how the shop wants its layers.");
+
+    private static readonly QuantityFormat Speed = QuantityFormat.Proportion(Interval.Positive);
+
+    public static readonly Key<QuantityFormat> CutSpeed = new("cut_speed", Speed, "Speed of cutting, a plain number of millimetres in a second.");
+
+    public static readonly Key<QuantityFormat> ScoreSpeed = new("score_speed", Speed, "Speed of scoring, a plain number of millimetres in a second.");
+
+    public static readonly Key<QuantityFormat> EngraveSpeed = new("engrave_speed", Speed,
+        "Speed of engraving, a plain number of millimetres in a second.");
+
+    public static readonly MappingFormat Cutter = new("cutter", "the cutter", Kerf, Kerfs, SlotFit, HoldingTabs, CutterProfile,
+        CutSpeed, ScoreSpeed, EngraveSpeed);
 }

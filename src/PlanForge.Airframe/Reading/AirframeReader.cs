@@ -42,7 +42,9 @@ public static class AirframeReader
         var sections = new SectionReader(files, diagnostics);
         var wing = WingReader.Read(values.Mapping(AirframeFormat.Wing), sections, findings);
         var fuselage = FuselageReader.Read(values.Mapping(AirframeFormat.Fuselage), findings);
-        var formers = FormerReader.Read(values.List(AirframeFormat.Formers), findings);
+        var stock = WorkshopReader.Stock(values.List(AirframeFormat.Stock), findings);
+        var cutter = CutterReader.Read(values.Mapping(AirframeFormat.Cutter), findings);
+        var formers = FormerReader.Read(values.List(AirframeFormat.Formers), new(stock, cutter?.Fit ?? 0, findings), findings);
         var retention = values.Mapping(AirframeFormat.Retention);
         var saddle = FittingReader.Saddle(values.Mapping(AirframeFormat.Saddle), wing, findings);
         var dowels = FittingReader.Dowels(retention?.Mapping(FittingFormat.Dowels));
@@ -51,9 +53,7 @@ public static class AirframeReader
         var shims = FittingReader.Shims(values.Mapping(AirframeFormat.Shims), findings);
         var thrustLine = FittingReader.ThrustLine(values.Mapping(AirframeFormat.ThrustLine));
         var bench = FittingReader.Bench(values.Mapping(AirframeFormat.Bench));
-        var stock = WorkshopReader.Stock(values.List(AirframeFormat.Stock), findings);
         var sheets = WorkshopReader.Sheets(values.Mapping(AirframeFormat.Sheets), units);
-        var cutter = WorkshopReader.Cutter(values.Mapping(AirframeFormat.Cutter));
         if (diagnostics.HasErrors || wing is null || fuselage is null || saddle is null || shims is null || bench is null
             || sheets is null || cutter is null)
         {

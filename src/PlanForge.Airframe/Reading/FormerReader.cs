@@ -7,7 +7,10 @@ namespace PlanForge.Airframe.Reading;
 internal static class FormerReader
 {
     /// <summary>The formers that can be made.</summary>
-    public static ImmutableArray<FormerDescription> Read(List<ReadValue> items, Findings findings)
+    /// <param name="items">The formers' values.</param>
+    /// <param name="sheets">The sheets of stock that slots and tabs may name.</param>
+    /// <param name="findings">Takes what is wrong.</param>
+    public static ImmutableArray<FormerDescription> Read(List<ReadValue> items, NamedSheets sheets, Findings findings)
     {
         var formers = ImmutableArray.CreateBuilder<FormerDescription>(items.Count);
         foreach (var item in items)
@@ -28,8 +31,8 @@ internal static class FormerReader
                 ReadBevel(values.Mapping(FormerFormat.Bevel)),
                 ReadOpenings(values.List(FormerFormat.Openings), findings),
                 ReadLightening(values.Mapping(FormerFormat.Lightening)),
-                ReadSlots(values.List(FormerFormat.Slots)),
-                ReadTabs(values.List(FormerFormat.Tabs)),
+                ReadSlots(values.List(FormerFormat.Slots), sheets),
+                ReadTabs(values.List(FormerFormat.Tabs), sheets),
                 values.At));
         }
 
@@ -89,7 +92,7 @@ internal static class FormerReader
         ? null
         : new(values.Number(FormerFormat.Rim), values.Number(FormerFormat.InsideRadius), values.At);
 
-    private static ImmutableArray<SlotDescription> ReadSlots(List<ReadValue> items)
+    private static ImmutableArray<SlotDescription> ReadSlots(List<ReadValue> items, NamedSheets sheets)
     {
         var slots = ImmutableArray.CreateBuilder<SlotDescription>(items.Count);
         foreach (var item in items)
@@ -99,18 +102,24 @@ internal static class FormerReader
                 continue;
             }
 
-            slots.Add(new(
-                values.Number(FormerFormat.Across),
-                values.Number(FormerFormat.Height),
-                values.Number(FormerFormat.Width),
-                values.Number(FormerFormat.Depth),
-                values.At));
+            double width, depth;
+            if (values.Format == FormerFormat.SheetSlot)
+            {
+                var (across, along) = (sheets.SlotWidth(values.TextValue(FormerFormat.SlotSheet)), values.Number(FormerFormat.SlotLength));
+                (width, depth) = values.WordText(FormerFormat.SlotRuns) == "across" ? (along, across) : (across, along);
+            }
+            else
+            {
+                (width, depth) = (values.Number(FormerFormat.Width), values.Number(FormerFormat.Depth));
+            }
+
+            slots.Add(new(values.Number(FormerFormat.Across), values.Number(FormerFormat.Height), width, depth, values.At));
         }
 
         return slots.ToImmutable();
     }
 
-    private static ImmutableArray<TabDescription> ReadTabs(List<ReadValue> items)
+    private static ImmutableArray<TabDescription> ReadTabs(List<ReadValue> items, NamedSheets sheets)
     {
         var tabs = ImmutableArray.CreateBuilder<TabDescription>(items.Count);
         foreach (var item in items)
@@ -124,7 +133,9 @@ internal static class FormerReader
                 (TabEdge)values.Word(FormerFormat.TabEdge),
                 values.Number(FormerFormat.TabPosition),
                 values.Number(FormerFormat.TabWidth),
-                values.Number(FormerFormat.TabDepth),
+                values.Format == FormerFormat.SheetTab
+                    ? sheets.Thickness(values.TextValue(FormerFormat.TabThrough))
+                    : values.Number(FormerFormat.TabDepth),
                 values.At));
         }
 

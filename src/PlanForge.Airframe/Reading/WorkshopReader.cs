@@ -4,7 +4,7 @@ using PlanForge.Airframe.Format;
 
 namespace PlanForge.Airframe.Reading;
 
-/// <summary>Makes stock, sheets and cutter from their values.</summary>
+/// <summary>Makes stock and sheets from their values.</summary>
 internal static class WorkshopReader
 {
     // The defaults of the format, for tiles that are given by their paper alone.
@@ -69,9 +69,4 @@ internal static class WorkshopReader
 
     private static TileDescription UsualTile(DisplayUnit units, SourcePosition at) =>
         new(new(units == DisplayUnit.Inch ? "Letter" : "A4", null, null), UsualMargin, UsualMargin, at);
-
-    /// <summary>What the cutter needs; null when it failed.</summary>
-    public static CutterDescription? Cutter(MappingValues? values) => values is null
-        ? null
-        : new(values.OptionalNumber(WorkshopFormat.Kerf), values.At);
 }

@@ -39,5 +39,15 @@ public sealed record SheetSet(string Title, string Language, ImmutableArray<Shee
 
 /// <summary>The drawing of one part for a cutting machine: only what the machine shall do, in the part's own coordinates.</summary>
 /// <param name="Name">File name without ending, ASCII.</param>
-/// <param name="Drawing">Strokes on <see cref="Layer.Cut"/> and <see cref="Layer.Score"/>, texts on <see cref="Layer.Score"/>.</param>
-public sealed record CutDrawing(string Name, Drawing Drawing);
+/// <param name="Drawing">
+/// Strokes on <see cref="Layer.Cut"/> and <see cref="Layer.Score"/>, texts on <see cref="Layer.Score"/>. Cut lines are closed, outlines
+/// anticlockwise and openings clockwise; open ones are the stretches of an outline between its holding tabs.
+/// </param>
+public sealed record CutDrawing(string Name, Drawing Drawing)
+{
+    /// <summary>Full width of the cut the lines are moved for, mm, or null when they are at the part's true size.</summary>
+    public double? Kerf { get; init; }
+
+    /// <summary>What the shop must know, one line each; no part of the work.</summary>
+    public ImmutableArray<string> Notes { get; init; } = [];
+}

@@ -2,12 +2,23 @@ using PlanForge.Geometry;
 
 namespace PlanForge.Output.Dxf;
 
-/// <summary>The HEADER and CLASSES sections.</summary>
+/// <summary>The remarks at the head of a file, and the HEADER and CLASSES sections.</summary>
 internal static class DxfHeader
 {
     private const int Millimetres = 4;
     private const int Metric = 1;
     private const int DecimalUnits = 2;
+
+    /// <summary>Writes the title and the notes as remarks, before everything else.</summary>
+    public static void WriteRemarks(DxfTags tags, CutContours contours)
+    {
+        const int Remark = 999;
+        tags.Add(Remark, Ascii(contours.Title + ", mm"));
+        foreach (var note in contours.Notes)
+        {
+            tags.Add(Remark, Ascii(note));
+        }
+    }
 
     /// <summary>Writes both; written last, because the seed is known only then.</summary>
     public static void Write(DxfTags tags, DxfHandles handles, Bounds2 bounds)
@@ -26,4 +37,13 @@ internal static class DxfHeader
         tags.Add(0, "ENDSEC"u8);
         tags.Add(0, "SECTION"u8).Add(2, "CLASSES"u8).Add(0, "ENDSEC"u8);
     }
+
+    // What old readers cannot take becomes a question mark, and a line must not end within a value.
+    private static string Ascii(string text) => string.Create(text.Length, text, static (target, source) =>
+    {
+        for (var i = 0; i < source.Length; i++)
+        {
+            target[i] = source[i] is >= ' ' and <= '~' ? source[i] : '?';
+        }
+    });
 }

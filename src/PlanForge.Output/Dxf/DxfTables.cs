@@ -91,20 +91,27 @@ internal sealed class DxfTables
     {
         const int Foreground = 7;
         var table = Begin("LAYER"u8, layers.Count + 1);
-        WriteLayer(table, "0", Foreground);
+        WriteLayer(table, new("0", Foreground, IsWork: true));
         foreach (var layer in layers)
         {
-            WriteLayer(table, layer.Name, layer.Colour);
+            WriteLayer(table, layer);
         }
 
         End();
     }
 
-    private void WriteLayer(uint table, string name, int colour)
+    private void WriteLayer(uint table, DxfLayer layer)
     {
         const int DefaultWeight = -3;
+        const int NotPlotted = 0;
         Record("LAYER"u8, "AcDbLayerTableRecord"u8, table);
-        _tags.Add(2, name).Add(70, 0).Add(62, colour).Add(6, "Continuous"u8).Add(370, DefaultWeight);
+        _tags.Add(2, layer.Name).Add(70, layer.Flags).Add(62, layer.Colour).Add(6, "Continuous"u8);
+        if (!layer.IsWork)
+        {
+            _tags.Add(290, NotPlotted);
+        }
+
+        _tags.Add(370, DefaultWeight);
     }
 
     private void WriteStyles()

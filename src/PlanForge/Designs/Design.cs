@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PlanForge.Airframe;
 using PlanForge.Airframe.Diagnostics;
+using PlanForge.Drafting.Cutting;
 using PlanForge.Drafting.Model;
 using PlanForge.Parts;
 
@@ -23,6 +24,12 @@ internal sealed record Design(
 {
     /// <summary>The files it was read from: the description, then its section files in the order of reading.</summary>
     public required ImmutableArray<SourceFile> Sources { get; init; }
+
+    /// <summary>The drawings for the cutter, in the order of the parts.</summary>
+    public required ImmutableArray<CutDrawing> Cuts { get; init; }
+
+    /// <summary>How the shop wants its cut files.</summary>
+    public required CutProfile CutProfile { get; init; }
 }
 
 /// <summary>A file that a design was read from.</summary>

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using PlanForge.Airframe;
 using PlanForge.Airframe.Diagnostics;
 using PlanForge.Airframe.Reading;
+using PlanForge.Drafting.Cutting;
 using PlanForge.Drafting.Sheets;
 using PlanForge.Drafting.Tiles;
 using PlanForge.Parts;
@@ -45,8 +46,12 @@ internal static class Planner
         }
 
         stop.ThrowIfCancellationRequested();
+        var (profile, profileFindings) = ReadProfile(folder, airframe.Cutter, texts, sources);
+        var cutting = Task.Run(() => CutParts.Of(parts.Parts, airframe.Cutter), stop);
         var plan = PlanSheets.Draw(PlanOptions.Of(airframe, $"PlanForge {ToolVersion.Text}"), parts);
         findings = findings.AddRange(plan.Findings).AddRange(TileFaults(airframe));
+        var cuts = cutting.GetAwaiter().GetResult();
+        findings = findings.AddRange(profileFindings).AddRange(cuts.Findings);
         if (findings.Any(finding => finding.Severity == Severity.Error))
         {
             return new(null, findings, texts);
@@ -55,6 +60,8 @@ internal static class Planner
         var design = new Design(Path.GetFileName(path), airframe, parts.Parts, parts.AirframeFigures, plan.Sheets, findings)
         {
             Sources = sources.DrainToImmutable(),
+            Cuts = cuts.Drawings,
+            CutProfile = profile ?? CutProfile.Default,
         };
         return new(design, findings, texts);
     }
@@ -74,6 +81,19 @@ internal static class Planner
                 yield return Diagnostic.Error(tile.At, fault);
             }
         }
+    }
+
+    private static (CutProfile? Profile, ImmutableArray<Diagnostic> Findings) ReadProfile(
+        string folder, CutterDescription cutter, Dictionary<string, string> texts, ImmutableArray<SourceFile>.Builder sources)
+    {
+        if (cutter.Profile is not { } profile)
+        {
+            return (CutProfile.Default, []);
+        }
+
+        return ReadSection(folder, profile.File, texts, sources) is { } text
+            ? CutProfileFile.Read(folder + profile.File, text)
+            : (null, [Diagnostic.Error(profile.At, $"there is no file `{profile.File}` beside the description")]);
     }
 
     private static string? ReadSection(

@@ -1,10 +1,8 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using PlanForge.Designs;
-using PlanForge.Drafting.PartDrawings;
 using PlanForge.Output.Dxf;
 using PlanForge.Output.Svg;
-using PlanForge.Parts;
 using PlanForge.Reports;
 
 namespace PlanForge.Folders;
@@ -32,15 +30,12 @@ internal static class DesignFiles
 
     private static void AddParts(Design design, ImmutableArray<OutputFile>.Builder files, CancellationToken stop)
     {
-        foreach (var part in design.Parts)
+        foreach (var drawing in design.Cuts)
         {
-            if (part.Making == Making.Cut)
-            {
-                stop.ThrowIfCancellationRequested();
-                var drawing = CutDrawings.Of(part);
-                files.Add(new($"parts/{part.Id}.dxf", DxfWriter.Write(drawing, DxfOptions.Default)));
-                files.Add(new($"parts/{part.Id}.svg", SvgWriter.WriteCut(drawing)));
-            }
+            stop.ThrowIfCancellationRequested();
+            files.Add(new($"parts/{drawing.Name}.dxf", DxfWriter.Write(drawing, design.CutProfile)));
+            files.Add(new($"parts/{drawing.Name}_mm.dxf", DxfWriter.Write(drawing, design.CutProfile, DxfVersion.R12)));
+            files.Add(new($"parts/{drawing.Name}.svg", SvgCutWriter.Write(drawing, design.CutProfile)));
         }
     }
 

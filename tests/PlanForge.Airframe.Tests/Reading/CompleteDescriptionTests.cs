@@ -151,9 +151,11 @@ public class CompleteDescriptionTests
         Assert.Equal(
             [(0.0, -10.0, 20.0, 20.0, 10.0), (25, 20, 24, 16, 4)],
             cross.Openings.Select(o => (o.Across, o.Height, o.Width, o.Depth, o.CornerRadius)));
-        Assert.Equal([(30.0, 0.0, 3.0, 12.0)], cross.Slots.Select(s => (s.Across, s.Height, s.Width, s.Depth)));
+
+        // The second slot takes the sheet of 3.8 mm with a fit of 0.05 mm, lying flat; the last tab goes through 3 mm.
+        Assert.Equal([(30.0, 0.0, 3.0, 12.0), (0, 10, 15, 3.8 + 0.05)], cross.Slots.Select(s => (s.Across, s.Height, s.Width, s.Depth)));
         Assert.Equal(
-            [(TabEdge.Side, 0.0, 15.0, 3.0), (TabEdge.Upper, 5, 10, 3), (TabEdge.Lower, -5, 10, 3)],
+            [(TabEdge.Side, 0.0, 15.0, 3.0), (TabEdge.Upper, 5, 10, 3), (TabEdge.Lower, -5, 10, 3), (TabEdge.Lower, 12, 8, 3)],
             cross.Tabs.Select(t => (t.Edge, t.Position, t.Width, t.Depth)));
 
         var last = Airframe.Formers[2];
@@ -203,7 +205,31 @@ public class CompleteDescriptionTests
         Assert.Equal(
             [(new PaperDescription("Letter", null, null), 10.0, 10.0), (new PaperDescription("200 x 280 mm", 200, 280), 6, 12)],
             sheets.Tiles.Select(tile => (tile.Paper, tile.Margin, tile.Overlap)));
-        Assert.Equal(0.15, Airframe.Cutter.Kerf);
+    }
+
+    [Fact]
+    public void Cutter_is_read()
+    {
+        var cutter = Airframe.Cutter;
+        Assert.Equal((0.15, 0.05), (cutter.Kerf, cutter.Fit));
+        Assert.Equal([("birch ply", 3.8, 0.2), ("birch ply", null, 0.18)], cutter.Kerfs.Select(kerf => (kerf.Material, kerf.Thickness, kerf.Kerf)));
+        Assert.Equal((1.2, 4), (cutter.HoldingTabs!.Width, cutter.HoldingTabs.Count));
+        Assert.Equal("shop.yaml", cutter.Profile!.File);
+        Assert.Equal((12, 80, 150), (cutter.CutSpeed, cutter.ScoreSpeed, cutter.EngraveSpeed));
+    }
+
+    // The nearest description of a sheet wins, whatever the order.
+    [Theory]
+    [InlineData("birch ply", 3.8, 0.2)]
+    [InlineData("Birch Ply", 3.804, 0.2)]
+    [InlineData("birch ply", 3, 0.18)]
+    [InlineData("balsa", 3.8, 0.15)]
+    public void The_kerf_of_a_sheet_is_the_most_particular_one(string material, double thickness, double kerf)
+    {
+        Assert.Equal(kerf, Airframe.Cutter.KerfFor(material, thickness)!.Value.Width);
+        var turned = Airframe.Cutter with { Kerfs = [.. Airframe.Cutter.Kerfs.Reverse()] };
+        Assert.Equal(kerf, turned.KerfFor(material, thickness)!.Value.Width);
+        Assert.Null((turned with { Kerf = null }).KerfFor("balsa", thickness));
     }
 
     [Fact]

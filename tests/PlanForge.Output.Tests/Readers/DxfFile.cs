@@ -36,7 +36,9 @@ internal sealed class DxfFile
         Assert.EndsWith("\r\n", text, StringComparison.Ordinal);
         var lines = text[..^2].Split("\r\n");
         Assert.True(lines.Length % 2 == 0 && !lines.Any(line => line.Contains('\n', StringComparison.Ordinal)));
-        Tags = [.. lines.Chunk(2).Select(pair => new DxfTag(int.Parse(pair[0], NumberStyles.None, CultureInfo.InvariantCulture), pair[1]))];
+        var all = lines.Chunk(2).Select(pair => new DxfTag(int.Parse(pair[0], NumberStyles.None, CultureInfo.InvariantCulture), pair[1])).ToList();
+        Remarks = [.. all.Where(tag => tag.Code == 999).Select(tag => tag.Value)];
+        Tags = [.. all.Where(tag => tag.Code != 999)];
         Assert.Equal(new(0, "EOF"), Tags[^1]);
         string? section = null;
         for (var i = 0; i < Tags.Count - 1;)
@@ -76,13 +78,48 @@ internal sealed class DxfFile
         }
     }
 
+    /// <summary>All tags but the remarks, which mean nothing to a reader.</summary>
     public IReadOnlyList<DxfTag> Tags { get; }
+
+    public IReadOnlyList<string> Remarks { get; }
 
     public Dictionary<string, List<DxfObject>> Sections { get; } = [];
 
     public Dictionary<string, List<DxfTag>> Header { get; } = [];
 
     public IReadOnlyList<DxfObject> Entities => Sections["ENTITIES"];
+
+    /// <summary>The entities in the form of R2000: R12 has the vertices of a polyline in objects of their own.</summary>
+    public IReadOnlyList<DxfObject> Plain
+    {
+        get
+        {
+            var plain = new List<DxfObject>();
+            foreach (var entity in Entities)
+            {
+                switch (entity.Kind)
+                {
+                    case "POLYLINE":
+                        Assert.Equal("1", entity[66]);
+                        plain.Add(new("LWPOLYLINE", [new(8, entity[8]), new(70, entity[70])]));
+                        break;
+                    case "VERTEX":
+                        Assert.Equal(plain[^1][8], entity[8]);
+                        plain[^1] = plain[^1] with { Tags = [.. plain[^1].Tags, .. entity.Tags.Where(tag => tag.Code is 10 or 20 or 42)] };
+                        break;
+                    case "SEQEND":
+                        var count = plain[^1].Tags.Count(tag => tag.Code == 10).ToString(CultureInfo.InvariantCulture);
+                        plain[^1] = plain[^1] with { Tags = [.. plain[^1].Tags, new(90, count)] };
+                        break;
+                    default:
+                        plain.Add(entity);
+                        break;
+                }
+            }
+
+            return plain;
+        }
+    }
 
     public IEnumerable<DxfObject> Objects => Sections.Values.SelectMany(section => section);
 

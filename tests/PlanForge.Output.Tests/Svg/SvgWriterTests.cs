@@ -21,10 +21,6 @@ public sealed class SvgWriterTests
         Assert.Equal(297, Sheet.Width);
         Assert.Equal(210, Sheet.Height);
         Assert.Equal("0 0 297 210", Sheet.Root.Attribute("viewBox")!.Value);
-        var former = new SvgFile(SvgWriter.WriteCut(Samples.Former));
-        Assert.Equal(92, former.Width);
-        Assert.Equal(109.52, former.Height);
-        Assert.Equal("0 0 92 109.52", former.Root.Attribute("viewBox")!.Value);
     }
 
     [Fact]
@@ -84,17 +80,6 @@ public sealed class SvgWriterTests
     }
 
     [Fact]
-    public void Cut_files_have_one_element_a_contour_and_no_style_that_hides_it()
-    {
-        var file = new SvgFile(SvgWriter.WriteCut(Samples.Former));
-        Assert.Equal("F3", file.Title);
-        Assert.Equal(["score", "cut"], file.Groups.Select(group => group.Attribute("id")!.Value));
-        Assert.Equal([4, 3], file.Groups.Select(group => group.Elements().Count()));
-        Assert.All(file.Groups, group => Assert.Equal("none", group.Attribute("fill")!.Value));
-        Assert.All(file.Groups.Elements(), element => Assert.Single(SvgFile.Contours(new XElement("g", element))));
-    }
-
-    [Fact]
     public void Nothing_is_transformed_or_fetched_from_elsewhere()
     {
         foreach (var attribute in Sheet.Root.DescendantsAndSelf().Attributes())
@@ -103,23 +88,5 @@ public sealed class SvgWriterTests
             Assert.DoesNotContain("href", attribute.Name.LocalName, StringComparison.Ordinal);
             Assert.DoesNotContain("url(", attribute.Value, StringComparison.Ordinal);
         }
-    }
-
-    [Fact]
-    public void Half_circles_are_written_in_halves_that_cannot_be_misread()
-    {
-        // By hand: a slot 6 mm wide, 10 mm between centres, its lower end at y = -3 and its upper at y = 13, which becomes 0.
-        var slot = Path2.Closed([new(new(0, 0), 1), new(new(6, 0)), new(new(6, 10), 1), new(new(0, 10))]);
-        var file = new SvgFile(SvgWriter.WriteCut(new("A", new([Samples.Stroke(Layer.Cut, slot)]))));
-        var data = file.Groups.Elements().Single().Attribute("d")!.Value;
-        Assert.Equal("M0 13A3 3 0 0 0 3 16A3 3 0 0 0 6 13L6 3A3 3 0 0 0 3 0A3 3 0 0 0 0 3Z", data);
-    }
-
-    [Fact]
-    public void Fills_and_empty_drawings_are_no_cut_files()
-    {
-        var fill = new CutDrawing("A", new([new DrawingItem.Fill(Layer.Cut, [Path2.Circle(new(0, 0), 1)], 0)]));
-        Assert.Throws<ArgumentException>(() => SvgWriter.WriteCut(fill));
-        Assert.Throws<ArgumentException>(() => SvgWriter.WriteCut(new("A", new([]))));
     }
 }
