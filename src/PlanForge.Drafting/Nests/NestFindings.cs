@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using PlanForge.Airframe;
 using PlanForge.Airframe.Diagnostics;
-using PlanForge.Drafting.Measures;
 using PlanForge.Parts;
 using PlanForge.Parts.Wording;
 
@@ -16,6 +15,7 @@ internal sealed class NestFindings(ImmutableArray<StockDescription> stocks, Disp
     private const double NotableDifference = 0.3;
     private const double Rounding = 1e-9;
 
+    private readonly MeasureText _text = new(unit);
     private readonly ImmutableArray<Diagnostic>.Builder _all = ImmutableArray.CreateBuilder<Diagnostic>();
 
     public ImmutableArray<Diagnostic> All => _all.ToImmutable();
@@ -51,8 +51,8 @@ internal sealed class NestFindings(ImmutableArray<StockDescription> stocks, Disp
         var grain = shape.Part.GrainAngle is null ? "" : " with its grain along the sheet";
         _all.Add(Diagnostic.Error(
             stock.At,
-            $"{shape.Part.Title} fits no sheet of `{stock.Name}`: it needs "
-                + $"{Size(turn.Height + (2 * stock.Margin))} x {LengthUp(turn.Width + (2 * stock.Margin))}{grain}, margins included"));
+            $"{shape.Part.Title} fits no sheet of `{stock.Name}`: with margins it needs "
+                + $"{_text.Fine(Up(turn.Height + (2 * stock.Margin)))} x {_text.FineWithUnit(Up(turn.Width + (2 * stock.Margin)))}{grain}"));
     }
 
     /// <summary>Warns of stock of which there is less than was laid out.</summary>
@@ -70,5 +70,8 @@ internal sealed class NestFindings(ImmutableArray<StockDescription> stocks, Disp
 
     private static string Titles(ImmutableArray<Part> parts) => string.Join(", ", parts.Select(part => part.Title));
 
-    private string Length(double length) => MeasureText.LengthWithUnit(length, unit, 2);
+    private string Length(double length) => _text.FineWithUnit(length);
+
+    // A size asked for must be enough as it is written.
+    private static double Up(double length) => Math.Ceiling((length - Rounding) * 10) / 10;
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using PlanForge.Parts;
 
 namespace PlanForge.Drafting.Nests;
 
