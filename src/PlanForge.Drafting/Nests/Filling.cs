@@ -53,6 +53,22 @@ internal sealed class Filling
         return Layout.Of(spots, _open);
     }
 
+    /// <summary>True for a layout that none can beat: on one sheet, as short as its longest part or, at its width, the parts' area.</summary>
+    public bool IsBest(Layout layout) =>
+        layout.Spots.All(spot => spot.Sheet == layout.Spots[0].Sheet) && layout.End <= LeastEnd(layout.Sheets[layout.Spots[0].Sheet]) + _grid.Cell;
+
+    // A remnant that holds everything is left for a smaller one only by chance: that is no aim of the search.
+    private double LeastEnd(Blank blank)
+    {
+        var longest = 0.0;
+        foreach (var item in _items)
+        {
+            longest = Math.Max(longest, item.Turns.Where(turn => turn.Height <= blank.RoomAcross + Rasterizer.Slack).Min(turn => turn.Width));
+        }
+
+        return longest;
+    }
+
     private void Begin()
     {
         foreach (var sheet in _open)

@@ -17,20 +17,17 @@ internal sealed class OrderSearch(Filling filling, PartShape[] items)
         var order = By(static shape => shape.Area);
         var best = filling.Lay(order, 0, null);
         var tried = 1;
-        if (items.Length == 1)
-        {
-            return best;
-        }
-
         foreach (var measure in (ReadOnlySpan<Func<PartShape, double>>)[Longest, Shortest])
         {
-            if (tried++ < effort && By(measure) is var other && filling.Lay(other, 0, null) is var layout && layout.CompareTo(best) < 0)
+            if (tried < effort && !filling.IsBest(best) && By(measure) is var other && filling.Lay(other, 0, null) is var layout && layout.CompareTo(best) < 0)
             {
                 (order, best) = (other, layout);
             }
+
+            tried++;
         }
 
-        for (; tried < effort; tried++)
+        for (; tried < effort && !filling.IsBest(best); tried++)
         {
             var changed = (Turn[])order.Clone();
             var known = Change(changed);

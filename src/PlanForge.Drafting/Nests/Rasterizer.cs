@@ -20,7 +20,6 @@ internal sealed class Rasterizer
     private readonly int _rows;
     private readonly int _words;
     private readonly ulong[] _bits;
-    private readonly List<double> _crossings = [];
 
     private Rasterizer(double width, double height, double cell, int border)
     {
@@ -101,26 +100,37 @@ internal sealed class Rasterizer
 
     private void FillInside(ReadOnlySpan<Chord> chords)
     {
-        for (var column = 0; column < _columns; column++)
+        var crossings = CrossingsOf(chords);
+        for (var i = 0; i + 1 < crossings.Count; i += 2)
         {
-            var middle = (column - _border + 0.5) * _cell;
-            _crossings.Clear();
-            foreach (var chord in chords)
-            {
-                if ((chord.Start.X <= middle) != (chord.End.X <= middle))
-                {
-                    var fraction = (middle - chord.Start.X) / (chord.End.X - chord.Start.X);
-                    _crossings.Add(chord.Start.Y + ((chord.End.Y - chord.Start.Y) * fraction));
-                }
-            }
-
-            _crossings.Sort();
-            for (var i = 0; i + 1 < _crossings.Count; i += 2)
-            {
-                Mark(column, _crossings[i], _crossings[i + 1]);
-            }
+            Mark(crossings[i].Column, crossings[i].Height, crossings[i + 1].Height);
         }
     }
+
+    /// <summary>Where the chords pass the middles of the columns, column by column upward; an even number in each.</summary>
+    private List<(int Column, double Height)> CrossingsOf(ReadOnlySpan<Chord> chords)
+    {
+        var crossings = new List<(int Column, double Height)>();
+        foreach (var chord in chords)
+        {
+            var (low, high) = (Math.Min(chord.Start.X, chord.End.X), Math.Max(chord.Start.X, chord.End.X));
+            for (var column = ColumnOf(low); column < _columns && MiddleOf(column) is var middle && middle < high; column++)
+            {
+                if (middle >= low)
+                {
+                    var fraction = (middle - chord.Start.X) / (chord.End.X - chord.Start.X);
+                    crossings.Add((column, chord.Start.Y + ((chord.End.Y - chord.Start.Y) * fraction)));
+                }
+            }
+        }
+
+        crossings.Sort();
+        return crossings;
+    }
+
+    private double MiddleOf(int column) => (column - _border + 0.5) * _cell;
+
+    private int ColumnOf(double x) => Math.Max(0, _border + (int)Math.Floor(x / _cell));
 
     private void Mark(int column, double low, double high)
     {

@@ -16,7 +16,11 @@ internal sealed class SheetCells
     // Words a column, two more than its rows need: shifted reads go beyond the end without asking.
     private readonly int _stride;
     private readonly ulong[][] _levels;
+
+    // The longest stretch of free rows of each column.
+    private readonly int[] _free;
     private readonly ulong[] _blocked;
+    private int _touched;
 
     public SheetCells(int columns, int rows)
     {
@@ -29,6 +33,8 @@ internal sealed class SheetCells
             _levels[level] = new ulong[columns * _stride];
         }
 
+        _free = new int[columns];
+        Array.Fill(_free, rows);
         _blocked = new ulong[_words];
     }
 
@@ -37,8 +43,11 @@ internal sealed class SheetCells
     {
         foreach (var level in _levels)
         {
-            Array.Clear(level);
+            level.AsSpan(0, _touched * _stride).Clear();
         }
+
+        _free.AsSpan(0, _touched).Fill(_rows);
+        _touched = 0;
     }
 
     /// <summary>The first free place: the leftmost column, there the lowest row; null when there is none.</summary>
@@ -54,6 +63,11 @@ internal sealed class SheetCells
         var blocked = _blocked.AsSpan(0, words);
         for (var column = from; column < Math.Min(columns, before); column++)
         {
+            if (!MayHaveRoom(shape, column))
+            {
+                continue;
+            }
+
             blocked.Clear();
             blocked[^1] = beyond;
             if (HasRoom(shape, column, blocked))
@@ -86,7 +100,37 @@ internal sealed class SheetCells
             }
 
             Raise(at);
+            _free[at] = LongestFree(at);
+            _touched = Math.Max(_touched, at + 1);
         }
+    }
+
+    private int LongestFree(int column)
+    {
+        var bits = _levels[0].AsSpan(column * _stride, _words);
+        var longest = 0;
+        for (var from = BitRows.Next(bits, 0, false); from < _rows;)
+        {
+            var to = Math.Min(_rows, BitRows.Next(bits, from, true));
+            longest = Math.Max(longest, to - from);
+            from = BitRows.Next(bits, to, false);
+        }
+
+        return longest;
+    }
+
+    // Cheap, and true only of few columns once a sheet is nearly full.
+    private bool MayHaveRoom(ShapeRuns shape, int column)
+    {
+        foreach (ref readonly var run in shape.Longest)
+        {
+            if (_free[column + run.Column] < run.Rows)
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     private void Raise(int column)
@@ -134,29 +178,45 @@ internal sealed class SheetCells
 /// <summary>The runs of a shape as the search wants them: those that tell most first.</summary>
 internal sealed class ShapeRuns
 {
+    // Columns looked at before all runs are.
+    private const int Probes = 15;
+
     private readonly SearchRun[] _runs;
+    private readonly LongestRun[] _longest;
 
     public ShapeRuns(ShapeCells cells)
     {
         var runs = new List<SearchRun>();
+        var longest = new List<LongestRun>();
 
         // Columns in the order middle, quarters, eighths, ...: neighbours say nearly the same.
         for (var step = (int)BitOperations.RoundUpToPowerOf2((uint)cells.Columns.Length + 1); step > 1; step /= 2)
         {
             for (var column = step / 2; column <= cells.Columns.Length; column += step)
             {
+                var rows = 0;
                 foreach (var run in cells.Columns[column - 1])
                 {
+                    rows = Math.Max(rows, run.To - run.From);
                     var level = BitOperations.Log2((uint)(run.To - run.From));
                     runs.Add(new(column - 1, level, run.From, run.To - (1 << level)));
+                }
+
+                if (longest.Count < Probes)
+                {
+                    longest.Add(new(column - 1, rows));
                 }
             }
         }
 
-        _runs = [.. runs];
+        (_runs, _longest) = ([.. runs], [.. longest]);
     }
 
+    /// <summary>All runs.</summary>
     public ReadOnlySpan<SearchRun> Runs => _runs;
+
+    /// <summary>The longest run of some columns.</summary>
+    public ReadOnlySpan<LongestRun> Longest => _longest;
 }
 
 /// <summary>A run of rows as two overlapping stretches of 2^level rows.</summary>
@@ -165,3 +225,8 @@ internal sealed class ShapeRuns
 /// <param name="Low">Where the lower stretch begins.</param>
 /// <param name="High">Where the upper stretch begins.</param>
 internal readonly record struct SearchRun(int Column, int Level, int Low, int High);
+
+/// <summary>The longest run of a column.</summary>
+/// <param name="Column">The column in the shape.</param>
+/// <param name="Rows">How long it is.</param>
+internal readonly record struct LongestRun(int Column, int Rows);
