@@ -23,7 +23,7 @@ internal sealed class Filling
     private readonly Dictionary<Blank, Stack<SheetCells>> _spare = [];
 
     /// <summary>Prepares to lay out.</summary>
-    /// <param name="blanks">The sheets, in the order they are used; one fits each item.</param>
+    /// <param name="blanks">The sheets, in the order they are used; whole ones among them fit each item.</param>
     /// <param name="grid">The cells.</param>
     /// <param name="items">The shape of every copy.</param>
     public Filling(Blank[] blanks, CellGrid grid, PartShape[] items)

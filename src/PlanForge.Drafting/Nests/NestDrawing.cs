@@ -58,6 +58,13 @@ public sealed record NestDrawing(
         var edge = LineConventions.StyleOf(LineUse.Edge);
         sketch.Stroke(Layer.Reference, Path2.Rectangle(place), edge);
         var labels = new NestLabels(sketch, place);
+        if (HasRest(sheet, scale, units))
+        {
+            var end = Path2.Line(new(sheet.UsedLength * scale, 0), new(sheet.UsedLength * scale, place.MaxY));
+            sketch.Stroke(Layer.Reference, end, LineConventions.StyleOf(LineUse.Hidden));
+            labels.KeepOff(end);
+        }
+
         foreach (var part in sheet.Parts)
         {
             var contours = part.Contours().Select(contour => contour.Scaled(scale)).ToImmutableArray();
@@ -73,7 +80,7 @@ public sealed record NestDrawing(
         DrawDimensions(sketch, sheet, place, scale, units);
         var textWidth = Math.Max(LeastTextWidth, place.Width);
         DrawAbove(sketch, place.MaxY, sheet.Title, TextWrap.Lines(Details(sheet, units, name), textWidth, LetteringSizes.Least), units);
-        DrawBelow(sketch, TextWrap.Lines(key, textWidth, LetteringSizes.Least));
+        DrawBelow(sketch, key, textWidth);
         return new(sheet.Title, sketch.Items, sketch.Bounds, name, new(sheet.Title, place, scale));
     }
 
@@ -90,12 +97,9 @@ public sealed record NestDrawing(
         var height = LetteringSizes.For(units).Body;
         var row = (2 * height) + Gap;
         var below = row;
-        var used = sheet.UsedLength * scale;
-        var rest = $"left over {Measure.Dimension(Math.Floor(sheet.Length - sheet.UsedLength), units)}";
-        if (place.MaxX - used >= StrokeAlphabet.WidthOf(rest, height) + Gap)
+        if (HasRest(sheet, scale, units))
         {
-            sketch.Line(Layer.Reference, new(used, 0), new(used, place.MaxY), LineConventions.StyleOf(LineUse.Hidden));
-            Level(used, rest, below);
+            Level(sheet.UsedLength * scale, RestOf(sheet, units), below);
             below += row;
         }
 
@@ -106,6 +110,14 @@ public sealed record NestDrawing(
         void Level(double from, string text, double lineBelow) => PlacedAnnotation.Draw(
             sketch, new(new(from, 0), new(place.MaxX, 0), new(1, 0), -lineBelow), text, height);
     }
+
+    // Rounded down: it is cut off for the next design.
+    private static string RestOf(NestedSheet sheet, ShownUnits units) =>
+        $"left over {Measure.Dimension(Math.Floor(sheet.Length - sheet.UsedLength), units)}";
+
+    // A rest too short for its text on the drawing is worth no mention.
+    private static bool HasRest(NestedSheet sheet, double scale, ShownUnits units) => (sheet.Length - sheet.UsedLength) * scale
+        >= StrokeAlphabet.WidthOf(RestOf(sheet, units), LetteringSizes.For(units).Body) + Gap;
 
     // The grain next to the sheet, then the details, the title on top.
     private static void DrawAbove(Sketch sketch, double top, string title, IEnumerable<string> details, ShownUnits units)
@@ -124,13 +136,23 @@ public sealed record NestDrawing(
         sketch.Text(Layer.Notes, title, new(0, y + (StrokeAlphabet.Descent * height)), height);
     }
 
-    private static void DrawBelow(Sketch sketch, IEnumerable<string> key)
+    // The key in columns: a number is found faster below another than in a row of text.
+    private static void DrawBelow(Sketch sketch, IEnumerable<string> key, double width)
     {
-        var y = sketch.Bounds.MinY - Gap;
-        foreach (var line in key)
+        var entries = key.ToList();
+        if (entries.Count == 0)
         {
-            y -= LetteringSizes.PitchOf(line, LetteringSizes.Least);
-            sketch.Text(Layer.Notes, line, new(0, y), LetteringSizes.Least);
+            return;
+        }
+
+        var column = entries.Max(entry => StrokeAlphabet.WidthOf(entry, LetteringSizes.Least)) + (2 * Gap);
+        var columns = Math.Clamp((int)(width / column), 1, entries.Count);
+        var rows = (entries.Count + columns - 1) / columns;
+        var top = sketch.Bounds.MinY - Gap;
+        for (var i = 0; i < entries.Count; i++)
+        {
+            var y = top - (((i % rows) + 1) * LetteringSizes.PitchOf(entries[i], LetteringSizes.Least));
+            sketch.Text(Layer.Notes, entries[i], new(i / rows * column, y), LetteringSizes.Least);
         }
     }
 }

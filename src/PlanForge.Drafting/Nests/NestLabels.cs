@@ -26,6 +26,7 @@ internal sealed class NestLabels(Sketch sketch, Bounds2 sheet)
     private const double Air = 0.5;
 
     private readonly List<(Part Part, ImmutableArray<Path2> Contours, EvenOddArea Inside, double Area)> _parts = [];
+    private readonly List<Path2> _lines = [Path2.Rectangle(sheet)];
     private readonly List<Bounds2> _texts = [];
     private readonly List<string> _key = [];
 
@@ -35,20 +36,20 @@ internal sealed class NestLabels(Sketch sketch, Bounds2 sheet)
     public void Add(Part part, ImmutableArray<Path2> contours)
     {
         var outlines = contours.Where(contour => contour.SignedArea > 0).ToList();
+        _lines.AddRange(contours);
         _parts.Add((part, contours, new(outlines, Tolerance), outlines.Sum(outline => outline.SignedArea)));
     }
 
-    /// <summary>Draws the names, and returns the key of the numbers, empty where there are none.</summary>
-    public string Draw()
+    /// <summary>Keeps all texts off a line.</summary>
+    public void KeepOff(Path2 line) => _lines.Add(line);
+
+    /// <summary>Draws the names, and returns the key of the numbers: <c>1 Former F6</c> and so on, none where all are named.</summary>
+    public IEnumerable<string> Draw()
     {
         var occupancy = new Occupancy(sheet);
-        occupancy.Mark(Path2.Rectangle(sheet));
-        foreach (var (_, contours, _, _) in _parts)
+        foreach (var line in _lines)
         {
-            foreach (var contour in contours)
-            {
-                occupancy.Mark(contour);
-            }
+            occupancy.Mark(line);
         }
 
         var beside = new List<(int Part, string Text)>();
@@ -65,7 +66,7 @@ internal sealed class NestLabels(Sketch sketch, Bounds2 sheet)
             WriteBeside(text, part, occupancy);
         }
 
-        return string.Join(", ", _key.Select((title, index) => FormattableString.Invariant($"{index + 1} {title}")));
+        return _key.Select((title, index) => FormattableString.Invariant($"{index + 1} {title}"));
     }
 
     // Copies have one number.

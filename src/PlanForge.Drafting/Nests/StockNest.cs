@@ -18,7 +18,7 @@ internal static class StockNest
         foreach (var part in match.Parts)
         {
             var shape = PartShape.Of(part, grid);
-            if (!Array.Exists(blanks, blank => blank.Fits(shape)))
+            if (!Array.Exists(blanks, blank => !blank.IsRemnant && blank.Fits(shape)))
             {
                 findings.TooLarge(shape, match.Stocks[0]);
                 continue;
