@@ -75,9 +75,28 @@ public sealed record BenchDescription(double PinsOutboardOfSide, double Clearanc
 /// <param name="Thickness">Measured thickness, mm, over 0.</param>
 /// <param name="Width">Size across the grain, mm, over 0.</param>
 /// <param name="Length">Size along the grain, mm, over 0.</param>
+/// <param name="OnHand">How many whole sheets there are, 0 or more, or null for as many as are needed.</param>
+/// <param name="Margin">Edge of the sheet that is left free of parts, mm, 0 or more; under half of every size.</param>
+/// <param name="Spacing">Least distance between the cut lines of two parts, mm, 0 or more.</param>
+/// <param name="Remnants">Rectangles left over of this stock, in the order they are to be used up.</param>
 /// <param name="At">Where it stands.</param>
 public sealed record StockDescription(
-    string Name, string Material, double Thickness, double Width, double Length, SourcePosition At);
+    string Name,
+    string Material,
+    double Thickness,
+    double Width,
+    double Length,
+    int? OnHand,
+    double Margin,
+    double Spacing,
+    ImmutableArray<StockRemnant> Remnants,
+    SourcePosition At);
+
+/// <summary>A rectangle left over of a sheet.</summary>
+/// <param name="Width">Size across the grain, mm, over 0.</param>
+/// <param name="Length">Size along the grain, mm, over 0.</param>
+/// <param name="At">Where it stands.</param>
+public sealed record StockRemnant(double Width, double Length, SourcePosition At);
 
 /// <summary>What to draw on.</summary>
 /// <param name="Paper">The paper.</param>

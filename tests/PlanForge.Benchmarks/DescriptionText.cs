@@ -10,7 +10,10 @@ namespace PlanForge.Benchmarks;
 internal sealed record DescriptionText(string Name, string Text, Func<string, string?> ReadSection)
 {
     /// <summary>The largest example description.</summary>
-    public static DescriptionText Largest()
+    public static DescriptionText Largest() => Examples().MaxBy(example => example.Text.Length)!;
+
+    /// <summary>All example descriptions, by name.</summary>
+    public static IEnumerable<DescriptionText> Examples()
     {
         var folder = new DirectoryInfo(AppContext.BaseDirectory);
         while (!File.Exists(Path.Combine(folder.FullName, "PlanForge.sln")))
@@ -19,8 +22,8 @@ internal sealed record DescriptionText(string Name, string Text, Func<string, st
         }
 
         var designs = Path.Combine(folder.FullName, "designs");
-        var file = new DirectoryInfo(designs).GetFiles("*.yaml").MaxBy(file => file.Length)!;
-        return new(file.Name, File.ReadAllText(file.FullName), name => File.ReadAllText(Path.Combine(designs, name)));
+        return Directory.GetFiles(designs, "*.yaml").Order(StringComparer.Ordinal).Select(file => new DescriptionText(
+            Path.GetFileName(file), File.ReadAllText(file), name => File.ReadAllText(Path.Combine(designs, name))));
     }
 
     /// <summary>A long box body with so many formers behind the wing, each with an opening: parts and cut files grow with them.</summary>

@@ -6,6 +6,8 @@ namespace PlanForge.Airframe.Format;
 /// <summary>The keys of stock, sheets and cutter.</summary>
 internal static class WorkshopFormat
 {
+    private static readonly SizeFormat StockRemnantSize = new(false);
+
     public static readonly Key<TextFormat> StockName = new("name", TextFormat.Name, "Its name, no other sheet's.", Required);
 
     public static readonly Key<TextFormat> StockMaterial = new("material", TextFormat.Line, "What it is.", Required);
@@ -16,8 +18,20 @@ internal static class WorkshopFormat
     public static readonly Key<SizeFormat> StockSize = new("size", new(false),
         "Across x along the grain, such as 100 x 1000 mm.", Required);
 
+    public static readonly Key<QuantityFormat> StockOnHand = new("on_hand", QuantityFormat.Proportion(Interval.Between(0, 1000)),
+        "How many whole sheets there are.", Otherwise("as many as are needed"));
+
+    public static readonly Key<QuantityFormat> StockMargin = new("margin", QuantityFormat.LengthFromZero,
+        "Edge of the sheet that is left free of parts.", DefaultsTo("3 mm"));
+
+    public static readonly Key<QuantityFormat> StockSpacing = new("spacing", QuantityFormat.LengthFromZero,
+        "Least distance between the cut lines of two parts.", DefaultsTo("3 mm"));
+
+    public static readonly Key<ListFormat> StockRemnants = new("remnants", new(() => StockRemnantSize),
+        "Rectangles left over of this stock, used before whole sheets; each across x along the grain.");
+
     public static readonly MappingFormat Stock = new("stock-sheet", "a sheet of stock",
-        StockName, StockMaterial, StockThickness, StockSize);
+        StockName, StockMaterial, StockThickness, StockSize, StockOnHand, StockMargin, StockSpacing, StockRemnants);
 
     public static readonly Key<PaperFormat> Paper = new("paper", PaperFormat.Any, "The paper.", DefaultsTo("A3"));
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using PlanForge.Airframe.Diagnostics;
 using PlanForge.Airframe.Format;
 
@@ -22,17 +23,65 @@ internal static class WorkshopReader
             }
 
             var (width, length) = values.Size(WorkshopFormat.StockSize);
+            var margin = values.Number(WorkshopFormat.StockMargin);
+            CheckMargin(width, length, margin, values.AtValue(WorkshopFormat.StockSize), findings);
             stock.Add(new(
                 values.Text(WorkshopFormat.StockName),
                 values.Text(WorkshopFormat.StockMaterial),
                 values.Number(WorkshopFormat.StockThickness),
                 width,
                 length,
+                OnHand(values, findings),
+                margin,
+                values.Number(WorkshopFormat.StockSpacing),
+                Remnants(values.List(WorkshopFormat.StockRemnants), margin, findings),
                 values.At));
         }
 
         findings.AreNamesDifferent(items, WorkshopFormat.StockName, "a sheet of stock");
         return stock.ToImmutable();
+    }
+
+    private static int? OnHand(MappingValues values, Findings findings)
+    {
+        if (values.OptionalNumber(WorkshopFormat.StockOnHand) is not { } count || double.IsNaN(count))
+        {
+            return null;
+        }
+
+        if (count != Math.Round(count))
+        {
+            findings.Error(
+                values.AtValue(WorkshopFormat.StockOnHand),
+                string.Create(CultureInfo.InvariantCulture, $"`on_hand` is {count}; sheets are counted in whole numbers"));
+        }
+
+        return (int)count;
+    }
+
+    private static ImmutableArray<StockRemnant> Remnants(List<ReadValue> items, double margin, Findings findings)
+    {
+        var remnants = ImmutableArray.CreateBuilder<StockRemnant>(items.Count);
+        foreach (var item in items)
+        {
+            if (item is SizeValue size)
+            {
+                CheckMargin(size.First, size.Second, margin, size.At, findings);
+                remnants.Add(new(size.First, size.Second, size.At));
+            }
+        }
+
+        return remnants.ToImmutable();
+    }
+
+    private static void CheckMargin(double width, double length, double margin, SourcePosition at, Findings findings)
+    {
+        if (2 * margin >= Math.Min(width, length))
+        {
+            findings.Error(
+                at,
+                $"a sheet of {findings.Length(width)} x {findings.Length(length)} has no room inside margins of {findings.Length(margin)}");
+        }
     }
 
     /// <summary>What to draw on; null when it failed.</summary>

@@ -199,6 +199,11 @@ public class CompleteDescriptionTests
         Assert.Equal(
             [("balsa 3", "balsa", 3.0, 100.0, 1000.0), ("ply 4", "birch ply", 3.8, 300, 600)],
             Airframe.Stock.Select(s => (s.Name, s.Material, s.Thickness, s.Width, s.Length)));
+        Assert.Equal(
+            [(null, 3.0, 3.0), ((int?)2, 5, 2.5)],
+            Airframe.Stock.Select(s => (s.OnHand, s.Margin, s.Spacing)));
+        Assert.Empty(Airframe.Stock[0].Remnants);
+        Assert.Equal([(120.0, 310.0), (101.6, 165.1)], Airframe.Stock[1].Remnants.Select(r => (r.Width, r.Length)));
         var sheets = Airframe.Sheets;
         Assert.Equal(new("roll 610", null, null), sheets.Paper);
         Assert.Equal((false, true, true), (sheets.IsPortrait, sheets.IsThirdAngle, sheets.HasBothUnits));

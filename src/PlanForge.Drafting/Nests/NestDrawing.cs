@@ -1,0 +1,174 @@
+using System.Collections.Immutable;
+using PlanForge.Drafting.Arrangement;
+using PlanForge.Drafting.Conventions;
+using PlanForge.Drafting.Lettering;
+using PlanForge.Drafting.Measures;
+using PlanForge.Drafting.Model;
+using PlanForge.Drafting.PartDrawings;
+using PlanForge.Geometry;
+using PlanForge.Parts;
+using PlanForge.Parts.Wording;
+
+namespace PlanForge.Drafting.Nests;
+
+/// <summary>A nest as drawn: the sheet to a scale, its parts with their names, the grain, sizes and what is left over.</summary>
+/// <param name="Title">What it shows: <c>balsa 3, sheet 1</c>.</param>
+/// <param name="Items">What is drawn; the sheet's lower left corner is the origin.</param>
+/// <param name="Bounds">The smallest upright rectangle around it.</param>
+/// <param name="ScaleName">The scale as a drawing names it: <c>1:5</c>.</param>
+/// <param name="View">The sheet itself, which is the view that is not at true size.</param>
+public sealed record NestDrawing(
+    string Title, ImmutableArray<DrawingItem> Items, Bounds2 Bounds, string ScaleName, ScaledView View)
+{
+    // Clear distances on the paper, mm.
+    private const double Gap = 3;
+    private const double GrainLength = 30;
+
+    // Narrower columns of text are ragged.
+    private const double LeastTextWidth = 80;
+
+    /// <summary>Draws a nest at the largest reduction of ISO 5455 (from memory) at which it fits; it is never drawn at true size.</summary>
+    /// <param name="sheet">The nest.</param>
+    /// <param name="units">The units lengths are shown in.</param>
+    /// <param name="width">Width of the free space, mm.</param>
+    /// <param name="height">Height of the free space, mm.</param>
+    /// <returns>The drawing; null where even the smallest does not fit.</returns>
+    public static NestDrawing? Of(NestedSheet sheet, ShownUnits units, double width, double height)
+    {
+        ArgumentNullException.ThrowIfNull(sheet);
+        foreach (var reduction in GeneralArrangement.Reductions)
+        {
+            var scale = 1.0 / reduction;
+            if (reduction > 1 && sheet.Length * scale < width && sheet.Width * scale < height
+                && Draw(sheet, units, reduction) is var drawing && drawing.Bounds.Width <= width && drawing.Bounds.Height <= height)
+            {
+                return drawing;
+            }
+        }
+
+        return null;
+    }
+
+    private static NestDrawing Draw(NestedSheet sheet, ShownUnits units, int reduction)
+    {
+        var name = FormattableString.Invariant($"1:{reduction}");
+        var scale = 1.0 / reduction;
+        var place = new Bounds2(0, 0, sheet.Length * scale, sheet.Width * scale);
+        var sketch = new Sketch();
+        var edge = LineConventions.StyleOf(LineUse.Edge);
+        sketch.Stroke(Layer.Reference, Path2.Rectangle(place), edge);
+        var labels = new NestLabels(sketch, place);
+        if (HasRest(sheet, scale, units))
+        {
+            var end = Path2.Line(new(sheet.UsedLength * scale, 0), new(sheet.UsedLength * scale, place.MaxY));
+            sketch.Stroke(Layer.Reference, end, LineConventions.StyleOf(LineUse.Hidden));
+            labels.KeepOff(end);
+        }
+
+        foreach (var part in sheet.Parts)
+        {
+            var contours = part.Contours().Select(contour => contour.Scaled(scale)).ToImmutableArray();
+            foreach (var contour in contours)
+            {
+                sketch.Stroke(Layer.Reference, contour, edge);
+            }
+
+            labels.Add(part.Part, contours);
+        }
+
+        var key = labels.Draw();
+        DrawDimensions(sketch, sheet, place, scale, units);
+        var textWidth = Math.Max(LeastTextWidth, place.Width);
+        DrawAbove(sketch, place.MaxY, sheet.Title, TextWrap.Lines(Details(sheet, units, name), textWidth, LetteringSizes.Least), units);
+        DrawBelow(sketch, key, textWidth);
+        return new(sheet.Title, sketch.Items, sketch.Bounds, name, new(sheet.Title, place, scale));
+    }
+
+    private static string Details(NestedSheet sheet, ShownUnits units, string scale)
+    {
+        var thickness = Measure.LengthWithUnit(sheet.Stock.Thickness, units, 2);
+        var size = $"{Measure.Dimension(sheet.Width, units)} x {Measure.LengthWithUnit(sheet.Length, units)}";
+        var parts = sheet.Parts.Length == 1 ? "1 part" : Measure.Number(sheet.Parts.Length, 0) + " parts";
+        return $"{sheet.Stock.Material} {thickness}, {size}; scale {scale}; {parts}, {Measure.Number(100 * sheet.Yield, 0)} % of the sheet";
+    }
+
+    private static void DrawDimensions(Sketch sketch, NestedSheet sheet, Bounds2 place, double scale, ShownUnits units)
+    {
+        var height = LetteringSizes.For(units).Body;
+        var row = (2 * height) + Gap;
+        var below = row;
+        if (HasRest(sheet, scale, units))
+        {
+            Level(sheet.UsedLength * scale, RestOf(sheet, units), below);
+            below += row;
+        }
+
+        Level(0, Measure.Dimension(sheet.Length, units), below);
+        PlacedAnnotation.Draw(
+            sketch, new(new(0, 0), new(0, place.MaxY), new(0, 1), row), Measure.Dimension(sheet.Width, units), height);
+
+        void Level(double from, string text, double lineBelow) => PlacedAnnotation.Draw(
+            sketch, new(new(from, 0), new(place.MaxX, 0), new(1, 0), -lineBelow), text, height);
+    }
+
+    // Rounded down: it is cut off for the next design.
+    private static string RestOf(NestedSheet sheet, ShownUnits units) =>
+        $"left over {Measure.Dimension(Math.Floor(sheet.Length - sheet.UsedLength), units)}";
+
+    // A rest too short for its text on the drawing is worth no mention.
+    private static bool HasRest(NestedSheet sheet, double scale, ShownUnits units) => (sheet.Length - sheet.UsedLength) * scale
+        >= StrokeAlphabet.WidthOf(RestOf(sheet, units), LetteringSizes.For(units).Body) + Gap;
+
+    // The grain next to the sheet, then the details, the title on top.
+    private static void DrawAbove(Sketch sketch, double top, string title, IEnumerable<string> details, ShownUnits units)
+    {
+        var grain = GrainArrow.Draw(0, GrainLength, LetteringSizes.Least);
+        sketch.Add(grain, new(-grain.Bounds.MinX, top + Gap - grain.Bounds.MinY));
+        var y = top + Gap + grain.Bounds.Height + (Gap / 2);
+        foreach (var line in details.Reverse())
+        {
+            y += StrokeAlphabet.Descent * LetteringSizes.Least;
+            sketch.Text(Layer.Notes, line, new(0, y), LetteringSizes.Least);
+            y += LetteringSizes.PitchOf(line, LetteringSizes.Least);
+        }
+
+        var height = LetteringSizes.For(units).Title;
+        sketch.Text(Layer.Notes, title, new(0, y + (StrokeAlphabet.Descent * height)), height);
+    }
+
+    // The key in columns: a number is found faster below another than in a row of text.
+    private static void DrawBelow(Sketch sketch, IEnumerable<string> key, double width)
+    {
+        var entries = key.ToList();
+        if (entries.Count == 0)
+        {
+            return;
+        }
+
+        var column = entries.Max(entry => StrokeAlphabet.WidthOf(entry, LetteringSizes.Least)) + (2 * Gap);
+        var columns = Math.Clamp((int)(width / column), 1, entries.Count);
+        var rows = (entries.Count + columns - 1) / columns;
+        var top = sketch.Bounds.MinY - Gap;
+        for (var i = 0; i < entries.Count; i++)
+        {
+            var y = top - (((i % rows) + 1) * LetteringSizes.PitchOf(entries[i], LetteringSizes.Least));
+            sketch.Text(Layer.Notes, entries[i], new(i / rows * column, y), LetteringSizes.Least);
+        }
+    }
+}
+
+/// <summary>Paths made smaller for a drawing to scale.</summary>
+internal static class ScaledPath
+{
+    /// <summary>A closed path about the origin; bulges are angles and stay.</summary>
+    public static Path2 Scaled(this Path2 path, double scale)
+    {
+        var vertices = ImmutableArray.CreateBuilder<PathVertex>(path.Vertices.Length);
+        foreach (var vertex in path.Vertices)
+        {
+            vertices.Add(vertex with { Point = new(vertex.Point.X * scale, vertex.Point.Y * scale) });
+        }
+
+        return Path2.Closed(vertices);
+    }
+}

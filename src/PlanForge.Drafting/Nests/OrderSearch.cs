@@ -1,0 +1,86 @@
+namespace PlanForge.Drafting.Nests;
+
+/// <summary>Looks for the order in which parts laid out one after the other need the least stock.</summary>
+/// <remarks>
+/// Large parts first, by three measures of large; then small changes to the best order so far: a part moved to another place
+/// of it, two exchanged, or one given another turn. What is as good is kept too, since it may lead further. The changes come
+/// from a generator with a fixed start: the same parts give the same nest, and more effort begins with the same tries.
+/// </remarks>
+internal sealed class OrderSearch(Filling filling, PartShape[] items)
+{
+    private readonly ChangeGenerator _chance = new();
+
+    /// <summary>The best layout found.</summary>
+    /// <param name="effort">How many layouts to try, at least 1.</param>
+    public Layout Best(int effort)
+    {
+        var order = By(static shape => shape.Area);
+        var best = filling.Lay(order, 0, null);
+        var tried = 1;
+        foreach (var measure in (ReadOnlySpan<Func<PartShape, double>>)[Longest, Shortest])
+        {
+            if (tried < effort && !filling.IsBest(best) && By(measure) is var other && filling.Lay(other, 0, null) is var layout && layout.CompareTo(best) < 0)
+            {
+                (order, best) = (other, layout);
+            }
+
+            tried++;
+        }
+
+        for (; tried < effort && !filling.IsBest(best); tried++)
+        {
+            var changed = (Turn[])order.Clone();
+            var known = Change(changed);
+            if (filling.Lay(changed, known, best) is var layout && layout.CompareTo(best) <= 0)
+            {
+                (order, best) = (changed, layout);
+            }
+        }
+
+        return best;
+    }
+
+    private static double Longest(PartShape shape) => Math.Max(shape.Turns[0].Width, shape.Turns[0].Height);
+
+    private static double Shortest(PartShape shape) => Math.Min(shape.Turns[0].Width, shape.Turns[0].Height);
+
+    // Equals stay in the order of the parts.
+    private Turn[] By(Func<PartShape, double> measure) =>
+        [.. Enumerable.Range(0, items.Length).OrderByDescending(item => measure(items[item])).Select(item => new Turn(item, -1))];
+
+    /// <summary>Changes an order, and tells how many at its start stayed.</summary>
+    private int Change(Turn[] order)
+    {
+        var (a, b) = (_chance.Below(order.Length), _chance.Below(order.Length));
+        switch (_chance.Below(3))
+        {
+            case 0:
+                (order[a], order[b]) = (order[b], order[a]);
+                return Math.Min(a, b);
+            case 1:
+                var moved = order[a];
+                Array.Copy(order, a < b ? a + 1 : b, order, a < b ? a : b + 1, Math.Abs(a - b));
+                order[b] = moved;
+                return Math.Min(a, b);
+            default:
+                var turns = items[order[a].Item].Turns.Length;
+                order[a] = order[a] with { Angle = _chance.Below(turns + 1) - 1 };
+                return a;
+        }
+    }
+}
+
+/// <summary>Numbers without a visible rule, the same on every run: xorshift with 64 bits (Marsaglia 2003, from memory).</summary>
+internal sealed class ChangeGenerator
+{
+    private ulong _state = 0x9E3779B97F4A7C15;
+
+    /// <summary>A number from 0 up to but without <paramref name="count"/>.</summary>
+    public int Below(int count)
+    {
+        _state ^= _state << 13;
+        _state ^= _state >> 7;
+        _state ^= _state << 17;
+        return (int)((_state >> 33) % (ulong)count);
+    }
+}
