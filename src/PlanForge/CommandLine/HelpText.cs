@@ -15,7 +15,7 @@ internal static class HelpText
         ("planforge draw designs/oxbow-1420.yaml --printer attic", "pages stretched for one printer"),
         ("planforge calibrate --paper Letter", "a page to measure a printer by"),
         ("planforge calibrate --printer attic --across 179.6 --up 259.1", "keep what you measured"),
-        ("planforge inspect parts/*.dxf --thickness 3 --sheet 600x300", "look through cut files, of any program"),
+        ("planforge inspect parts/*.dxf --thickness 3 --sheet 600x300", "look through cut files"),
         ("planforge schema > planforge.schema.json", "let an editor know the keys"),
     ];
 

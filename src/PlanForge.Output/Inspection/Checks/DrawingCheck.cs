@@ -23,8 +23,8 @@ internal static class DrawingCheck
             }
         }
 
-        PairCheck.Run(contours, Math.Max(LeastFeature, (options.Thickness ?? 0) / 2), findings);
-        NestingCheck.Run(contours.FindAll(contour => contour.IsClosed && contour.Layer.IsCut), options, findings);
+        var smallHoles = NestingCheck.Run(contours.FindAll(contour => contour.IsClosed && contour.Layer.IsCut), options, findings);
+        PairCheck.Run(contours, smallHoles, Math.Max(LeastFeature, (options.Thickness ?? 0) / 2), findings);
         SheetCheck.Run(file, contours, options, findings);
         return Summary(file, contours);
     }

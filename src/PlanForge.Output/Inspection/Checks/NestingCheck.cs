@@ -37,11 +37,13 @@ internal sealed class NestingCheck
     /// <param name="contours">The closed contours on cut layers.</param>
     /// <param name="options">Thickness and sheet.</param>
     /// <param name="findings">Takes what is found.</param>
-    public static void Run(List<Contour> contours, InspectionOptions options, FindingList findings)
+    /// <returns>The holes that are too small.</returns>
+    public static HashSet<Contour> Run(List<Contour> contours, InspectionOptions options, FindingList findings)
     {
+        var small = new HashSet<Contour>();
         if (contours.Count == 0)
         {
-            return;
+            return small;
         }
 
         var check = new NestingCheck(contours);
@@ -49,22 +51,26 @@ internal sealed class NestingCheck
         for (var i = 0; i < depths.Length; i++)
         {
             depths[i] = check.DepthOf(i);
-            if (options.Thickness is { } thickness && depths[i] % 2 == 1)
+            if (options.Thickness is { } thickness && depths[i] % 2 == 1 && IsSmallHole(contours[i], thickness, findings))
             {
-                CheckHole(contours[i], thickness, findings);
+                small.Add(contours[i]);
             }
         }
 
         check.CheckFrame(depths, options.Sheet, findings);
+        return small;
     }
 
-    private static void CheckHole(Contour hole, double thickness, FindingList findings)
+    private static bool IsSmallHole(Contour hole, double thickness, FindingList findings)
     {
         var size = Math.Min(hole.Bounds.Width, hole.Bounds.Height);
-        if (size < thickness / 2)
+        if (size >= thickness / 2)
         {
-            findings.Warning(FindingCode.SmallHole, hole.At, $"this hole is {Words.Of(size)} wide, less than half the thickness; it closes or burns, drill it instead", hole.Bounds.Centre);
+            return false;
         }
+
+        findings.Warning(FindingCode.SmallHole, hole.At, $"this hole is {Words.Of(size)} wide, less than half the thickness; it closes or burns, drill it instead", hole.Bounds.Centre);
+        return true;
     }
 
     // One contour around all others is a border when what lies in it has openings of its own, or when it is the sheet's edge.

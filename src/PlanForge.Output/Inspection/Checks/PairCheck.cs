@@ -11,6 +11,9 @@ internal sealed class PairCheck
     // Two lines share a stretch when it is longer than this, mm; shorter ones come of ends that meet at a flat angle.
     private const double ShortestOverlap = 0.1;
 
+    // A scored line that ends at the edge may run along with it so far, mm.
+    private const double ShortestScored = 0.5;
+
     // Crossings that near to each other along a contour are the rounding of a corner, mm.
     private const double Corner = 0.05;
 
@@ -28,13 +31,14 @@ internal sealed class PairCheck
     private PairCheck(List<Contour> contours, double narrow, PairFindings found) => (_contours, _narrow, _found) = (contours, narrow, found);
 
     /// <param name="contours">All contours.</param>
+    /// <param name="smallHoles">Those that are blamed for their size already.</param>
     /// <param name="narrow">Cut edges nearer to each other than this are too near, mm.</param>
     /// <param name="findings">Takes what is found.</param>
-    public static void Run(List<Contour> contours, double narrow, FindingList findings)
+    public static void Run(List<Contour> contours, HashSet<Contour> smallHoles, double narrow, FindingList findings)
     {
         var found = new PairFindings(contours, narrow);
         new PairCheck(contours, narrow, found).Run(findings);
-        found.Report(findings);
+        found.Report(smallHoles, findings);
     }
 
     private void Run(FindingList findings)
@@ -88,7 +92,7 @@ internal sealed class PairCheck
         if (mayTouch)
         {
             if (SegmentPair.Overlap(a.Segment, b.Segment, EndNodes.Tolerance) is var (from, to)
-                && (to - from) * a.Segment.Length > ShortestOverlap)
+                && (to - from) * a.Segment.Length > (isCut ? ShortestOverlap : ShortestScored))
             {
                 _found.AddOverlap(first.Contour, second.Contour, a, b, a.Segment.PointAt(from), (to - from) * a.Segment.Length);
                 return;
@@ -111,7 +115,7 @@ internal sealed class PairCheck
         var isCrossed = false;
         foreach (var point in SegmentPair.SharedPoints(a.Segment, b.Segment, Touch))
         {
-            if (first == second && IsCorner(_contours[first], a, b, point))
+            if (first == second ? IsCorner(_contours[first], a, b, point) : IsEnd(_contours[first], point) && IsEnd(_contours[second], point))
             {
                 continue;
             }
@@ -122,6 +126,10 @@ internal sealed class PairCheck
 
         return isCrossed;
     }
+
+    // Where open contours end together more lines meet than two, which is said already.
+    private static bool IsEnd(Contour contour, Point2 point) => !contour.IsClosed
+        && (contour.Segments[0].Segment.Start.DistanceTo(point) <= 2 * EndNodes.Tolerance || contour.Segments[^1].Segment.End.DistanceTo(point) <= 2 * EndNodes.Tolerance);
 
     private static bool IsCorner(Contour contour, in ContourSegment a, in ContourSegment b, Point2 point)
     {

@@ -18,29 +18,35 @@ internal sealed class PairFindings(List<Contour> contours, double narrow)
     public void AddOverlap(int first, int second, in ContourSegment a, in ContourSegment b, Point2 place, double length)
     {
         var key = Key(first, second);
-        if (_overlaps.TryGetValue(key, out var known))
-        {
-            _overlaps[key] = known with { Length = known.Length + length };
-        }
-        else
-        {
-            var (earlier, later) = InOrder(a.At, b.At);
-            _overlaps.Add(key, (later, earlier.Line, place, length));
-        }
+        var (earlier, later) = InOrder(a.At, b.At);
+        var (known, sum) = _overlaps.TryGetValue(key, out var found) ? (found, found.Length + length) : ((later, earlier.Line, place, 0), length);
+        _overlaps[key] = InOrder(later, known.At).Earlier == later ? (later, earlier.Line, place, sum) : known with { Length = sum };
     }
 
     public void AddCrossing(int first, int second, in ContourSegment a, in ContourSegment b, Point2 place)
     {
         var key = Key(first, second);
+        var (earlier, later) = InOrder(a.At, b.At);
         if (!_crossings.TryGetValue(key, out var known))
         {
-            var (earlier, later) = InOrder(a.At, b.At);
             _crossings.Add(key, known = (later, earlier.Line, []));
         }
 
-        if (known.Places.Count < MostCrossings && !known.Places.Exists(other => other.DistanceTo(place) <= SamePlace))
+        // The place that comes first in the file is the one to be told.
+        var isFirst = later != known.At && InOrder(later, known.At).Earlier == later;
+        if (known.Places.Exists(other => other.DistanceTo(place) <= SamePlace))
         {
-            known.Places.Add(place);
+            return;
+        }
+
+        if (isFirst)
+        {
+            _crossings[key] = (later, earlier.Line, known.Places);
+        }
+
+        if (known.Places.Count < MostCrossings)
+        {
+            known.Places.Insert(isFirst ? 0 : known.Places.Count, place);
         }
     }
 
@@ -54,8 +60,8 @@ internal sealed class PairFindings(List<Contour> contours, double narrow)
         }
     }
 
-    /// <summary>Says all of it. Contours that run over each other are not blamed for crossing too.</summary>
-    public void Report(FindingList findings)
+    /// <summary>Says all of it. Contours that run over each other are not blamed for crossing too, nor small holes for being narrow.</summary>
+    public void Report(HashSet<Contour> smallHoles, FindingList findings)
     {
         foreach (var (key, (at, line, place, length)) in _overlaps)
         {
@@ -91,7 +97,7 @@ internal sealed class PairFindings(List<Contour> contours, double narrow)
 
         foreach (var (key, (at, line, place, width)) in _narrows)
         {
-            if (!_overlaps.ContainsKey(key))
+            if (!_overlaps.ContainsKey(key) && !(key.Item1 == key.Item2 && smallHoles.Contains(contours[key.Item1])))
             {
                 findings.Warning(FindingCode.Narrow, at, FormattableString.Invariant($"only {Words.Of(width)} is left to the cut of line {line} at {Words.Of(place)}; less than {Words.Of(narrow)} burns or breaks"), place);
             }

@@ -50,8 +50,9 @@ internal sealed class SvgFileReader
         {
             _file.IsIncomplete = true;
             var isDocumentType = fault.Message.Contains("DTD", StringComparison.Ordinal);
+            var at = fault.LineNumber < 1 ? TextPlace.WholeFile : new TextPlace(fault.LineNumber, Math.Max(1, fault.LinePosition));
             _findings.Fault(
-                FindingCode.Syntax, fault.LineNumber < 1 ? TextPlace.WholeFile : new(fault.LineNumber, Math.Max(1, fault.LinePosition)),
+                FindingCode.Syntax, isDocumentType ? _text.PlaceOf(Math.Max(0, _text.Text.IndexOf("<!DOCTYPE", StringComparison.Ordinal))) : at,
                 isDocumentType ? "a document type is never read; take the line with <!DOCTYPE out" : $"this is no well-formed XML: {Reason(fault)}");
         }
     }

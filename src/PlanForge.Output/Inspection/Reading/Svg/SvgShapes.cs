@@ -32,8 +32,11 @@ internal sealed class SvgShapes(CutFile file, FindingList findings)
                 Finish(element, outline, layer, isClosed: false);
                 break;
             default:
-                AddPoints(element, outline);
-                Finish(element, outline, layer, element.Name == "polygon");
+                if (AddPoints(element, outline))
+                {
+                    Finish(element, outline, layer, element.Name == "polygon");
+                }
+
                 break;
         }
 
@@ -62,8 +65,8 @@ internal sealed class SvgShapes(CutFile file, FindingList findings)
         var (x, y, w, h) = (Number(element, "x"), Number(element, "y"), Size(element, "width"), Size(element, "height"));
         var (rx, ry) = (element["rx"] is null ? double.NaN : Number(element, "rx"), element["ry"] is null ? double.NaN : Number(element, "ry"));
         (rx, ry) = (double.IsNaN(rx) ? ry : rx, double.IsNaN(ry) ? rx : ry);
-        (rx, ry) = (double.IsNaN(rx) ? 0 : Math.Clamp(rx, 0, w / 2), double.IsNaN(ry) ? 0 : Math.Clamp(ry, 0, h / 2));
-        if (w == 0 || h == 0)
+        (rx, ry) = (double.IsNaN(rx) ? 0 : Math.Clamp(rx, 0, Math.Max(0, w / 2)), double.IsNaN(ry) ? 0 : Math.Clamp(ry, 0, Math.Max(0, h / 2)));
+        if (!(w > 0 && h > 0))
         {
             return;
         }
@@ -100,9 +103,8 @@ internal sealed class SvgShapes(CutFile file, FindingList findings)
     private void AddEllipse(SvgElement element, SvgOutline outline)
     {
         var centre = new Point2(Number(element, "cx"), Number(element, "cy"));
-        var radii = element.Name == "circle"
-            ? new Vector2(Size(element, "r"), Size(element, "r"))
-            : new(Size(element, "rx"), Size(element, "ry"));
+        var radius = element.Name == "circle" ? Size(element, "r") : 0;
+        var radii = element.Name == "circle" ? new Vector2(radius, radius) : new(Size(element, "rx"), Size(element, "ry"));
         if (radii.X > 0 && radii.Y > 0)
         {
             var right = centre + new Vector2(radii.X, 0);
@@ -110,7 +112,7 @@ internal sealed class SvgShapes(CutFile file, FindingList findings)
         }
     }
 
-    private void AddPoints(SvgElement element, SvgOutline outline)
+    private bool AddPoints(SvgElement element, SvgOutline outline)
     {
         var text = element["points"] ?? "";
         var numbers = new SvgNumbers(text);
@@ -125,7 +127,7 @@ internal sealed class SvgShapes(CutFile file, FindingList findings)
             {
                 findings.Fault(FindingCode.Syntax, element.PlacesIn("points")(numbers.Position), "points are pairs of numbers; one is missing here");
                 file.IsIncomplete = true;
-                break;
+                return false;
             }
 
             numbers.SkipComma();
@@ -142,8 +144,11 @@ internal sealed class SvgShapes(CutFile file, FindingList findings)
         {
             outline.AddLine(last!.Value, first!.Value, element.At);
         }
+
+        return true;
     }
 
+    // Not a number where the text is at fault, so that nothing is drawn of it.
     private double Number(SvgElement element, string attribute)
     {
         if (element[attribute] is not { } text)
@@ -157,13 +162,14 @@ internal sealed class SvgShapes(CutFile file, FindingList findings)
         }
 
         findings.Fault(FindingCode.Syntax, element.PlacesIn(attribute)(0), $"{attribute} has to be a number, not {Words.Quote(text)}");
-        return 0;
+        file.IsIncomplete = true;
+        return double.NaN;
     }
 
     private double Size(SvgElement element, string attribute)
     {
         var size = Number(element, attribute);
-        if (size > 0)
+        if (size > 0 || double.IsNaN(size))
         {
             return size;
         }
@@ -174,7 +180,8 @@ internal sealed class SvgShapes(CutFile file, FindingList findings)
 
     private void Finish(SvgElement element, SvgOutline outline, FileLayer layer, bool isClosed)
     {
-        if (outline.Segments.Count > 0 && !file.Add(layer, outline.Segments[0].At, outline.Segments, isClosed))
+        var isRead = outline.Segments.TrueForAll(piece => !double.IsNaN(piece.Segment.Start.X + piece.Segment.Start.Y + piece.Segment.End.X + piece.Segment.End.Y));
+        if (outline.Segments.Count > 0 && isRead && !file.Add(layer, outline.Segments[0].At, outline.Segments, isClosed))
         {
             findings.Fault(FindingCode.Size, element.At, $"this {element.Name} reaches farther than 1 km");
         }
