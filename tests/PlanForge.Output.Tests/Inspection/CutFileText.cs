@@ -33,6 +33,8 @@ internal static class CutFileText
 
     public static string Circle(Point2 centre, double radius) => Invariant($"0\nCIRCLE\n8\nCUT\n10\n{centre.X:F6}\n20\n{centre.Y:F6}\n40\n{radius:F6}\n");
 
+    public static string SvgCircle(Point2 centre, double radius) => Invariant($"<circle cx=\"{centre.X:F6}\" cy=\"{centre.Y:F6}\" r=\"{radius:F6}\"/>");
+
     /// <summary>A path with arcs as SVG writes them: the larger arc and the positive turn are flags.</summary>
     public static string Path(Path2 path)
     {

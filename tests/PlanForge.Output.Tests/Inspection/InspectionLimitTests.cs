@@ -122,7 +122,8 @@ public sealed class InspectionLimitTests
             Assert.Equal(finding.Line > 0, finding.Column > 0);
             Assert.InRange(finding.Text.Length, 1, 500);
             Assert.DoesNotContain(finding.Text, character => char.IsControl(character));
-            Assert.DoesNotContain("NaN", finding.Text, StringComparison.Ordinal);
+            Assert.DoesNotContain("NaN mm", finding.Text, StringComparison.Ordinal);
+            Assert.DoesNotContain("(NaN", finding.Text, StringComparison.Ordinal);
         });
     }
 

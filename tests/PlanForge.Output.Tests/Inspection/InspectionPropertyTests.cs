@@ -28,7 +28,7 @@ public sealed class InspectionPropertyTests
         {
             var part = RandomContours.Of(seed);
             var length = part.Outline.Length + (2 * Math.PI * part.HoleRadius);
-            byte[][] files = [CutFileText.Dxf(part.Entities(new(seed))), CutFileText.Svg([CutFileText.Path(part.Outline), CutFileText.Path(Path2.Circle(part.Middle, part.HoleRadius))])];
+            byte[][] files = [CutFileText.Dxf(part.Entities(new(seed))), CutFileText.Svg([CutFileText.Path(part.Outline), CutFileText.SvgCircle(part.Middle, part.HoleRadius)])];
             foreach (var file in files)
             {
                 var layer = Assert.Single(CutFileInspector.Inspect("part", file, new()).Summary.Layers);

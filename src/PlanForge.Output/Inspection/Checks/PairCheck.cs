@@ -20,8 +20,9 @@ internal sealed class PairCheck
     // What two neighbours that go on smoothly may be apart before their meeting again is a crossing, mm.
     private const double Smooth = 0.005;
 
-    // Pairs that are compared: a hundred to a segment in the largest file; a file that needs more is one heap of lines.
-    private const int MostPairs = 20_000_000;
+    // Pairs that are compared, and how many more for each segment; a drawing has a dozen, what needs more is a heap of lines.
+    private const int MostPairs = 1_000_000;
+    private const int MostPairsEach = 20;
 
     private readonly List<Contour> _contours;
     private readonly List<(int Contour, int Index)> _pieces = [];
@@ -57,8 +58,8 @@ internal sealed class PairCheck
         }
 
         var tree = new BoxTree([.. boxes]);
-        var pairs = 0;
-        for (var i = 0; i < boxes.Count && pairs < MostPairs; i++)
+        var (pairs, most) = (0, MostPairs + (MostPairsEach * boxes.Count));
+        for (var i = 0; i < boxes.Count && pairs < most; i++)
         {
             var number = i;
             var isCut = _contours[_pieces[i].Contour].Layer.IsCut;
@@ -69,11 +70,11 @@ internal sealed class PairCheck
                     Compare(_pieces[number], _pieces[other], boxes[number].Grown(EndNodes.Tolerance).Touches(boxes[other]));
                 }
 
-                return ++pairs < MostPairs;
+                return ++pairs < most;
             });
         }
 
-        if (pairs >= MostPairs)
+        if (pairs >= most)
         {
             findings.Warning(FindingCode.TooLarge, TextPlace.WholeFile, "too many lines lie on a heap to compare each with each; crossings and doubles may be missing here");
         }
@@ -115,7 +116,8 @@ internal sealed class PairCheck
         var isCrossed = false;
         foreach (var point in SegmentPair.SharedPoints(a.Segment, b.Segment, Touch))
         {
-            if (first == second ? IsCorner(_contours[first], a, b, point) : IsEnd(_contours[first], point) && IsEnd(_contours[second], point))
+            var (ends, others) = (EndsAt(_contours[first], point), EndsAt(_contours[second], point));
+            if (first == second ? ends == 2 || IsCorner(_contours[first], a, b, point) : ends > 0 && others > 0)
             {
                 continue;
             }
@@ -128,8 +130,11 @@ internal sealed class PairCheck
     }
 
     // Where open contours end together more lines meet than two, which is said already.
-    private static bool IsEnd(Contour contour, Point2 point) => !contour.IsClosed
-        && (contour.Segments[0].Segment.Start.DistanceTo(point) <= 2 * EndNodes.Tolerance || contour.Segments[^1].Segment.End.DistanceTo(point) <= 2 * EndNodes.Tolerance);
+    private static int EndsAt(Contour contour, Point2 point) => contour.IsClosed
+        ? 0
+        : (IsSame(contour.Segments[0].Segment.Start, point) ? 1 : 0) + (IsSame(contour.Segments[^1].Segment.End, point) ? 1 : 0);
+
+    private static bool IsSame(Point2 a, Point2 b) => a.DistanceTo(b) <= 2 * EndNodes.Tolerance;
 
     private static bool IsCorner(Contour contour, in ContourSegment a, in ContourSegment b, Point2 point)
     {
