@@ -39,6 +39,11 @@ internal static class Application
             return new CheckCommand(terminal, isQuiet, arguments.Has(Syntax.Json)).Run(arguments.Operands);
         }
 
+        if (arguments.Command == Syntax.Inspect)
+        {
+            return new InspectCommand(terminal, arguments).Run();
+        }
+
         terminal.Results.Write(TextOf(arguments));
         return ExitCode.Done;
     }

@@ -15,6 +15,9 @@ internal enum ExitCode
     /// <summary>A file or folder cannot be read or written.</summary>
     FileSystemFault = 3,
 
+    /// <summary>A cut file that was inspected would be cut wrongly, or not at all.</summary>
+    CutFileFault = 4,
+
     /// <summary>The program itself is at fault (<c>EX_SOFTWARE</c> of BSD's sysexits.h); nothing of that description was written.</summary>
     InternalFault = 70,
 

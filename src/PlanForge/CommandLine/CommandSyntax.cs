@@ -14,13 +14,16 @@ internal sealed record CommandSyntax(string Name, string Summary, OperandSyntax 
 /// <param name="Least">The fewest.</param>
 /// <param name="Most">The most.</param>
 /// <param name="Words">The words to choose from; empty when any word will do.</param>
-internal sealed record OperandSyntax(string Text, int Least, int Most, ImmutableArray<string> Words)
+/// <param name="Endings">The endings, without the point, of the files that are meant; empty when they are no files.</param>
+internal sealed record OperandSyntax(string Text, int Least, int Most, ImmutableArray<string> Words, ImmutableArray<string> Endings)
 {
-    public static OperandSyntax None { get; } = new("", 0, 0, []);
+    public static OperandSyntax None { get; } = new("", 0, 0, [], []);
 
-    public static OperandSyntax Files { get; } = new("FILE...", 1, int.MaxValue, []);
+    public static OperandSyntax Files { get; } = new("FILE...", 1, int.MaxValue, [], ["yaml"]);
 
-    public static OperandSyntax OneOf(string text, ImmutableArray<string> words) => new(text, 1, 1, words);
+    public static OperandSyntax CutFiles { get; } = Files with { Endings = ["dxf", "svg"] };
 
-    public static OperandSyntax AtMostOneOf(string text, ImmutableArray<string> words) => new(text, 0, 1, words);
+    public static OperandSyntax OneOf(string text, ImmutableArray<string> words) => new(text, 1, 1, words, []);
+
+    public static OperandSyntax AtMostOneOf(string text, ImmutableArray<string> words) => new(text, 0, 1, words, []);
 }

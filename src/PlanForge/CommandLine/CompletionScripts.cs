@@ -30,8 +30,21 @@ internal static class CompletionScripts
 
         text.Append("    esac\n  fi\n");
         text.Append("  mapfile -t COMPREPLY < <(compgen -W \"$words\" -- \"$word\")\n");
-        text.Append("  case $command in ").Append(FileCommands("|")).Append(")\n");
-        text.Append("    [[ $word == -* ]] || mapfile -t -O ${#COMPREPLY[@]} COMPREPLY < <(compgen -d -- \"$word\"; compgen -f -X '!*.yaml' -- \"$word\") ;;\n");
+        text.Append("  case $command in\n");
+        foreach (var command in Syntax.Commands)
+        {
+            if (!command.Operands.Endings.IsEmpty)
+            {
+                text.Append("    ").Append(command.Name).Append(") [[ $word == -* ]] || mapfile -t -O ${#COMPREPLY[@]} COMPREPLY < <(compgen -d -- \"$word\"");
+                foreach (var ending in command.Operands.Endings)
+                {
+                    text.Append("; compgen -f -X '!*.").Append(ending).Append("' -- \"$word\"");
+                }
+
+                text.Append(") ;;\n");
+            }
+        }
+
         return text.Append("  esac\n}\ncomplete -F _planforge planforge\n").ToString();
     }
 
@@ -66,7 +79,7 @@ internal static class CompletionScripts
             text.Append(command.Operands switch
             {
                 { Words.IsEmpty: false } operands => $" '1:word:({string.Join(' ', operands.Words)})'",
-                { Most: > 1 } => " '*:description:_files -g \"*.yaml\"'",
+                { Endings.IsEmpty: false } operands => $" '*:file:_files -g \"*.({string.Join('|', operands.Endings)})\"'",
                 _ => "",
             }).Append(" ;;\n");
         }
@@ -100,9 +113,10 @@ internal static class CompletionScripts
             {
                 text.Append(after).Append(" -a '").AppendJoin(' ', command.Operands.Words).Append("'\n");
             }
-            else if (command.Operands.Most > 1)
+
+            foreach (var ending in command.Operands.Endings)
             {
-                text.Append(after).Append(" -k -a '(__fish_complete_suffix .yaml)'\n");
+                text.Append(after).Append(" -k -a '(__fish_complete_suffix .").Append(ending).Append(")'\n");
             }
         }
 
@@ -114,9 +128,6 @@ internal static class CompletionScripts
 
     private static string WordsAfter(CommandSyntax command) =>
         string.Join(' ', command.Operands.Words.Concat(command.Options.Append(Syntax.Help).Select(option => option.Name)));
-
-    private static string FileCommands(string separator) =>
-        string.Join(separator, Syntax.Commands.Where(command => command.Operands.Most > 1).Select(command => command.Name));
 
     // Summaries stand in single quotes in all three shells.
     private static string Quoted(string summary) => summary.Replace("'", "", StringComparison.Ordinal);

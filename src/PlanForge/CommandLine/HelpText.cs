@@ -15,6 +15,7 @@ internal static class HelpText
         ("planforge draw designs/oxbow-1420.yaml --printer attic", "pages stretched for one printer"),
         ("planforge calibrate --paper Letter", "a page to measure a printer by"),
         ("planforge calibrate --printer attic --across 179.6 --up 259.1", "keep what you measured"),
+        ("planforge inspect parts/*.dxf --thickness 3 --sheet 600x300", "look through cut files"),
         ("planforge schema > planforge.schema.json", "let an editor know the keys"),
     ];
 
@@ -24,6 +25,7 @@ internal static class HelpText
         (ExitCode.DescriptionFault, "a description, section file or printer profile is at fault; nothing of it was written"),
         (ExitCode.CommandLineFault, "the command line is at fault"),
         (ExitCode.FileSystemFault, "a file or folder cannot be read or written; what stood there before still does"),
+        (ExitCode.CutFileFault, "a cut file would be cut wrongly, or not at all"),
         (ExitCode.InternalFault, "planforge itself is at fault; please report it with the description"),
         (ExitCode.Interrupted, "stopped by Ctrl-C; what stood there before still does"),
         (ExitCode.Terminated, "the same, by SIGTERM"),

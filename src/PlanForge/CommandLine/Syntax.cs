@@ -36,6 +36,10 @@ internal static class Syntax
 
     public static OptionSyntax Force { get; } = new("--force", null, "Write over another file of the same name.");
 
+    public static OptionSyntax Thickness { get; } = new("--thickness", "LENGTH", "Thickness of the sheet that is cut.");
+
+    public static OptionSyntax SheetSize { get; } = new("--sheet", "WxH", "Size of the sheet, such as 600x300; its corner is the origin.");
+
     public static OptionSyntax Json { get; } = new("--json", null, "Print the reports as JSON instead, one after the other.");
 
     public static OptionSyntax Quiet { get; } = new("--quiet", null, "Print warnings and errors only.", "-q");
@@ -51,6 +55,9 @@ internal static class Syntax
         "calibrate", "Write a page to measure a printer by, or keep what was measured.", OperandSyntax.None,
         [ToFile, OnPaper, Force, Printer, Across, Up, Profiles, Quiet]);
 
+    public static CommandSyntax Inspect { get; } = new(
+        "inspect", "Say what would go wrong with cut files at the cutter.", OperandSyntax.CutFiles, [Thickness, SheetSize, Json, Quiet]);
+
     public static CommandSyntax Schema { get; } = new(
         "schema", "Print the JSON Schema of descriptions, for editors.", OperandSyntax.None, []);
 
@@ -58,13 +65,13 @@ internal static class Syntax
         "completion", "Print the completion script of a shell.", OperandSyntax.OneOf("SHELL", ["bash", "zsh", "fish"]), []);
 
     public static CommandSyntax HelpCommand { get; } = new(
-        "help", Help.Summary, OperandSyntax.AtMostOneOf("[COMMAND]", [Draw.Name, Check.Name, Calibrate.Name, Schema.Name, Completion.Name]), []);
+        "help", Help.Summary, OperandSyntax.AtMostOneOf("[COMMAND]", [Draw.Name, Check.Name, Calibrate.Name, Inspect.Name, Schema.Name, Completion.Name]), []);
 
     /// <summary>What <c>--version</c> stands for; it has no word of its own.</summary>
     public static CommandSyntax VersionCommand { get; } = new("", Version.Summary, OperandSyntax.None, []);
 
     /// <summary>All commands, in the order of the help.</summary>
-    public static ImmutableArray<CommandSyntax> Commands { get; } = [Draw, Check, Calibrate, Schema, Completion, HelpCommand];
+    public static ImmutableArray<CommandSyntax> Commands { get; } = [Draw, Check, Calibrate, Inspect, Schema, Completion, HelpCommand];
 
     /// <summary>The command of that name, or null.</summary>
     public static CommandSyntax? Find(string name)

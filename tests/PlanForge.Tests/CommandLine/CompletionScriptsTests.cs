@@ -13,12 +13,14 @@ public sealed class CompletionScriptsTests
     [InlineData("planforge completion z", "zsh")]
     [InlineData("planforge check Ox", "Oxbow 1.yaml")]
     [InlineData("planforge draw --to pl", "plans")]
+    [InlineData("planforge inspect F", "F1.dxf")]
     public void Bash_completes_by_the_script(string line, string expected)
     {
         using var folder = new TestFolder();
         folder.Write("Oxbow 1.yaml", "");
         folder.Write("Oxbow.txt", "");
         folder.Write("plans/x", "");
+        folder.Write("F1.dxf", "");
         var script = folder.Write("script", CompletionScripts.Of("bash"));
         var words = line.Split(' ');
         var array = string.Join(' ', words.Select(word => $"'{word}'"));

@@ -1,0 +1,30 @@
+using PlanForge.Output.Inspection.Reading;
+
+namespace PlanForge.Output.Inspection.Checks;
+
+/// <summary>Says which gaps are holding tabs.</summary>
+internal static class HoldingTabs
+{
+    // As in the pairing: gaps that differ by less are equal, mm.
+    private const double SameWidth = 0.03;
+
+    /// <param name="tabs">The tabs, by width.</param>
+    /// <param name="layer">Their layer.</param>
+    /// <param name="findings">Takes a note for each width.</param>
+    public static void Report(List<EndPair> tabs, FileLayer layer, FindingList findings)
+    {
+        for (var first = 0; first < tabs.Count;)
+        {
+            var (next, place) = (first, tabs[first].A.At);
+            while (next < tabs.Count && tabs[next].Width - tabs[first].Width <= SameWidth)
+            {
+                var at = tabs[next].A.At;
+                place = (at.Line, at.Column).CompareTo((place.Line, place.Column)) < 0 ? at : place;
+                next++;
+            }
+
+            findings.Note(FindingCode.HoldingTabs, place, FormattableString.Invariant($"{next - first} gaps of {Words.Of(tabs[first].Width)} on layer {Words.Quote(layer.Name)} hold the parts"));
+            first = next;
+        }
+    }
+}
