@@ -54,8 +54,8 @@ internal static class Application
         var messages = new Messages(terminal, isQuiet);
         try
         {
-            return PrintOptions.Read(arguments, messages, out var code) is { } print
-                ? new DrawCommand(terminal, isQuiet, arguments.ValueOf(Syntax.To) ?? Syntax.DefaultFolder, print, disk).Run(arguments.Operands)
+            return DrawOptions.Read(arguments, messages, out var code) is { } choice
+                ? new DrawCommand(terminal, isQuiet, arguments.ValueOf(Syntax.To) ?? Syntax.DefaultFolder, choice, disk).Run(arguments.Operands)
                 : code;
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)

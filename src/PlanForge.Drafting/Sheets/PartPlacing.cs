@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PlanForge.Drafting.Measures;
+using PlanForge.Drafting.Nests;
 using PlanForge.Drafting.PartDrawings;
 using PlanForge.Parts;
 using PlanForge.Parts.Wording;
@@ -11,6 +12,8 @@ namespace PlanForge.Drafting.Sheets;
 /// </summary>
 internal sealed class PartPlacing
 {
+    private const string Nests = "Nests";
+
     private readonly SheetLayout _first;
     private readonly SheetLayout _layout;
     private readonly FreeRectangles _empty;
@@ -78,6 +81,15 @@ internal sealed class PartPlacing
         _warnings.Add(
             $"`{part.Title}` is larger than the drawing space of {paper.Name} ({Measure.Number(paper.Width, 1)} x {Measure.Number(paper.Height, 1)} mm); "
             + $"it is drawn in {Measure.Number(pieces.Length, 0)} pieces that join at match lines");
+    }
+
+    /// <summary>Places the drawing of a nest, to the largest scale at which it fits; one that fits at none is left out.</summary>
+    public void Add(NestedSheet nest)
+    {
+        if (_empty.Largest is { } room && NestDrawing.Of(nest, _units, room.Width, room.Height) is { } drawing)
+        {
+            Place([new(drawing.Title, Nests, null, drawing.Items, drawing.Bounds) { Scale = drawing.ScaleName, ScaledViews = [drawing.View] }]);
+        }
     }
 
     private List<SheetItem> Whole(PartArrangements arrangements)

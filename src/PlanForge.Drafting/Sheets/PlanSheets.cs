@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using PlanForge.Airframe.Diagnostics;
 using PlanForge.Drafting.Measures;
 using PlanForge.Drafting.Model;
+using PlanForge.Drafting.Nests;
 using PlanForge.Parts;
 
 namespace PlanForge.Drafting.Sheets;
@@ -14,8 +15,9 @@ public static class PlanSheets
     /// <summary>Draws the sheets: parts of a kind together, kinds in the order they first come, parts in their own order.</summary>
     /// <param name="options">What the sheets say and are drawn on.</param>
     /// <param name="list">The parts, and the whole airframe in views for the first sheet; nothing of both makes no sheet.</param>
+    /// <param name="nests">The sheets of stock that parts are cut from; they come last, to a scale.</param>
     /// <exception cref="ArgumentException">The paper is unknown.</exception>
-    public static PlanSheetsResult Draw(PlanOptions options, PartList list)
+    public static PlanSheetsResult Draw(PlanOptions options, PartList list, IReadOnlyList<NestedSheet>? nests = null)
     {
         ArgumentNullException.ThrowIfNull(options);
         ArgumentNullException.ThrowIfNull(list);
@@ -43,6 +45,11 @@ public static class PlanSheets
             {
                 placing.Add(part);
             }
+        }
+
+        foreach (var nest in nests ?? [])
+        {
+            placing.Add(nest);
         }
 
         var sheets = ImmutableArray.CreateBuilder<Sheet>(placing.Sheets.Count);

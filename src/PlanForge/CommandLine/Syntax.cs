@@ -25,6 +25,12 @@ internal static class Syntax
     public static OptionSyntax Profiles { get; } =
         new("--profiles", "FILE", "File of measured printers (default: printers.yaml in your settings).");
 
+    public static OptionSyntax Dxf { get; } =
+        new("--dxf", "VERSION", "Version of the DXF files, r2000 or r12 (default: r2000).");
+
+    public static OptionSyntax NestEffort { get; } =
+        new("--effort", "COUNT", "Arrangements to try when parts are laid out on stock, 1 to 100000 (default: 24).");
+
     public static OptionSyntax ToFile { get; } =
         new("--to", "FILE", "File to write (default: calibration-PAPER.pdf).");
 
@@ -46,7 +52,7 @@ internal static class Syntax
 
     public static CommandSyntax Draw { get; } = new(
         "draw", "Write plan, templates, cut files and report of each description.", OperandSyntax.Files,
-        [To, Tiles, Printer, Profiles, Quiet]);
+        [To, Tiles, Printer, Profiles, Dxf, NestEffort, Quiet]);
 
     public static CommandSyntax Check { get; } = new(
         "check", "Compute everything and print the key figures; write nothing.", OperandSyntax.Files, [Json, Quiet]);

@@ -1,5 +1,6 @@
 using PlanForge.CommandLine;
 using PlanForge.Designs;
+using PlanForge.Drafting.Nests;
 using PlanForge.Folders;
 using PlanForge.Terminals;
 
@@ -17,6 +18,9 @@ internal abstract class DesignCommand<T>(Terminal terminal, bool isQuiet)
 
     /// <summary>Where messages go.</summary>
     protected Messages Messages { get; } = new(terminal, isQuiet);
+
+    /// <summary>How many arrangements of each stock's parts are tried.</summary>
+    protected virtual int Effort => NestOptions.UsualEffort;
 
     /// <summary>True when only warnings and errors are wanted.</summary>
     protected bool IsQuiet => isQuiet;
@@ -64,7 +68,7 @@ internal abstract class DesignCommand<T>(Terminal terminal, bool isQuiet)
 
     private Worked Work(string file, CancellationToken stop)
     {
-        var planning = Planner.Plan(file, stop);
+        var planning = Planner.Plan(file, Effort, stop);
         return new(planning, planning.Design is { } design ? WorkOut(design, stop) : default);
     }
 

@@ -8,13 +8,15 @@ using PlanForge.Terminals;
 namespace PlanForge.Commands;
 
 /// <summary>Writes the folder of each design.</summary>
-internal sealed class DrawCommand(Terminal terminal, bool isQuiet, string folder, PrintChoice print, IDisk disk)
+internal sealed class DrawCommand(Terminal terminal, bool isQuiet, string folder, DrawChoice choice, IDisk disk)
     : DesignCommand<ImmutableArray<OutputFile>>(terminal, isQuiet)
 {
     private readonly Dictionary<string, string> _drawn = new(StringComparer.Ordinal);
 
+    protected override int Effort => choice.Effort;
+
     protected override ImmutableArray<OutputFile> WorkOut(Design design, CancellationToken stop) =>
-        DesignFiles.Of(design, print, stop);
+        DesignFiles.Of(design, choice, stop);
 
     protected override ExitCode Use(string file, Design design, ImmutableArray<OutputFile> result, CancellationToken stop)
     {
@@ -36,7 +38,8 @@ internal sealed class DrawCommand(Terminal terminal, bool isQuiet, string folder
         if (!IsQuiet)
         {
             var cut = design.Parts.Count(part => part.Making == Making.Cut);
-            Results.Write($"{target}: {Counts.Of(design.Sheets.Sheets.Length, "sheet")}, {Counts.Of(cut, "cut part")}\n");
+            var stock = design.Nests.Sheets.IsEmpty ? "" : $" on {Counts.Of(design.Nests.Sheets.Length, "sheet")} of stock";
+            Results.Write($"{target}: {Counts.Of(design.Sheets.Sheets.Length, "sheet")}, {Counts.Of(cut, "cut part")}{stock}\n");
         }
 
         return ExitCode.Done;

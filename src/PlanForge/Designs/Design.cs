@@ -3,6 +3,7 @@ using PlanForge.Airframe;
 using PlanForge.Airframe.Diagnostics;
 using PlanForge.Drafting.Cutting;
 using PlanForge.Drafting.Model;
+using PlanForge.Drafting.Nests;
 using PlanForge.Parts;
 
 namespace PlanForge.Designs;
@@ -27,6 +28,9 @@ internal sealed record Design(
 
     /// <summary>The drawings for the cutter, in the order of the parts.</summary>
     public required ImmutableArray<CutDrawing> Cuts { get; init; }
+
+    /// <summary>The parts laid out on sheets of stock.</summary>
+    public required NestPlan Nests { get; init; }
 
     /// <summary>How the shop wants its cut files.</summary>
     public required CutProfile CutProfile { get; init; }

@@ -3,6 +3,7 @@ using PlanForge.Airframe;
 using PlanForge.Airframe.Diagnostics;
 using PlanForge.Airframe.Reading;
 using PlanForge.Drafting.Cutting;
+using PlanForge.Drafting.Nests;
 using PlanForge.Drafting.Sheets;
 using PlanForge.Drafting.Tiles;
 using PlanForge.Parts;
@@ -14,11 +15,12 @@ internal static class Planner
 {
     /// <summary>Plans one description.</summary>
     /// <param name="path">The description, as the user gave it.</param>
+    /// <param name="effort">How many arrangements of each stock's parts are tried.</param>
     /// <param name="stop">Asked between the stages.</param>
     /// <exception cref="IOException">The description or a section file cannot be read.</exception>
     /// <exception cref="UnauthorizedAccessException">The description or a section file may not be read.</exception>
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
-    public static PlanningResult Plan(string path, CancellationToken stop)
+    public static PlanningResult Plan(string path, int effort, CancellationToken stop)
     {
         var texts = new Dictionary<string, string>(StringComparer.Ordinal);
         var text = TextFile.Read(path, out var bytes, out var fault);
@@ -48,7 +50,9 @@ internal static class Planner
         stop.ThrowIfCancellationRequested();
         var (profile, profileFindings) = ReadProfile(folder, airframe.Cutter, texts, sources);
         var cutting = Task.Run(() => CutParts.Of(parts.Parts, airframe.Cutter), stop);
-        var plan = PlanSheets.Draw(PlanOptions.Of(airframe, $"PlanForge {ToolVersion.Text}"), parts);
+        var nests = Nest(airframe, parts, effort);
+        findings = findings.AddRange(nests.Findings);
+        var plan = PlanSheets.Draw(PlanOptions.Of(airframe, $"PlanForge {ToolVersion.Text}"), parts, nests.Sheets);
         findings = findings.AddRange(plan.Findings).AddRange(TileFaults(airframe));
         var cuts = cutting.GetAwaiter().GetResult();
         findings = findings.AddRange(profileFindings).AddRange(cuts.Findings);
@@ -62,8 +66,24 @@ internal static class Planner
             Sources = sources.DrainToImmutable(),
             Cuts = cuts.Drawings,
             CutProfile = profile ?? CutProfile.Default,
+            Nests = nests,
         };
         return new(design, findings, texts);
+    }
+
+    /// <summary>The parts on their stock, as far apart as the widest kerf asks for over and above the spacing.</summary>
+    private static NestPlan Nest(AirframeDescription airframe, PartList parts, int effort)
+    {
+        var kerf = 0.0;
+        foreach (var part in parts.Parts)
+        {
+            if (part.Making == Making.Cut && airframe.Cutter.KerfFor(part.Material, part.Thickness) is { } own)
+            {
+                kerf = Math.Max(kerf, own.Width);
+            }
+        }
+
+        return NestPlan.Of(parts.Parts, airframe.Stock, airframe.DisplayUnit, new() { Effort = effort, Kerf = kerf });
     }
 
     private static IEnumerable<Diagnostic> TileFaults(AirframeDescription airframe)

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using PlanForge.Designs;
-using PlanForge.Output.Dxf;
 using PlanForge.Output.Svg;
 using PlanForge.Reports;
 
@@ -12,31 +11,20 @@ internal static class DesignFiles
 {
     /// <summary>All files, the manifest last.</summary>
     /// <param name="design">The design.</param>
-    /// <param name="print">What it is printed with.</param>
+    /// <param name="choice">How it is to be written.</param>
     /// <param name="stop">Asked between the files.</param>
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
-    public static ImmutableArray<OutputFile> Of(Design design, PrintChoice print, CancellationToken stop)
+    public static ImmutableArray<OutputFile> Of(Design design, DrawChoice choice, CancellationToken stop)
     {
         // The PDFs take as long as all other files together.
-        var plan = Task.Run(() => PlanFiles.Of(design, print, stop), stop);
+        var plan = Task.Run(() => PlanFiles.Of(design, choice.Print, stop), stop);
         var files = ImmutableArray.CreateBuilder<OutputFile>();
-        AddParts(design, files, stop);
+        files.AddRange(CutFiles.Of(design, choice.Dxf, stop));
         AddSheets(design, files, stop);
         files.Add(new("report.json", Report.Of(design)));
         files.AddRange(plan.GetAwaiter().GetResult());
         files.Add(Manifest.Of(design.Airframe.Name, files));
         return files.DrainToImmutable();
-    }
-
-    private static void AddParts(Design design, ImmutableArray<OutputFile>.Builder files, CancellationToken stop)
-    {
-        foreach (var drawing in design.Cuts)
-        {
-            stop.ThrowIfCancellationRequested();
-            files.Add(new($"parts/{drawing.Name}.dxf", DxfWriter.Write(drawing, design.CutProfile)));
-            files.Add(new($"parts/{drawing.Name}_mm.dxf", DxfWriter.Write(drawing, design.CutProfile, DxfVersion.R12)));
-            files.Add(new($"parts/{drawing.Name}.svg", SvgCutWriter.Write(drawing, design.CutProfile)));
-        }
     }
 
     private static void AddSheets(Design design, ImmutableArray<OutputFile>.Builder files, CancellationToken stop)

@@ -26,6 +26,7 @@ internal static class Report
 
         json.WriteEndArray();
         WriteSheets(json, design);
+        CutReport.Write(json, design);
         WriteWarnings(json, design);
         json.WriteEndObject();
     });
@@ -48,7 +49,7 @@ internal static class Report
         json.WriteEndObject();
     }
 
-    private static void WriteFigures(Utf8JsonWriter json, IEnumerable<Figure> figures)
+    internal static void WriteFigures(Utf8JsonWriter json, IEnumerable<Figure> figures)
     {
         json.WriteStartArray("figures");
         foreach (var figure in figures)

@@ -1,0 +1,54 @@
+using System.Collections.Immutable;
+using PlanForge.Designs;
+using PlanForge.Drafting.Cutting;
+using PlanForge.Drafting.Model;
+using PlanForge.Drafting.Nests;
+using PlanForge.Output.Dxf;
+using PlanForge.Output.Svg;
+
+namespace PlanForge.Folders;
+
+/// <summary>The files of a design for the cutter: one a part, and one a sheet of stock with its parts in place.</summary>
+internal static class CutFiles
+{
+    /// <summary>All of them, parts before sheets.</summary>
+    /// <param name="design">The design.</param>
+    /// <param name="version">The version of DXF.</param>
+    /// <param name="stop">Asked between the files.</param>
+    /// <exception cref="OperationCanceledException">The run was stopped.</exception>
+    public static IEnumerable<OutputFile> Of(Design design, DxfVersion version, CancellationToken stop)
+    {
+        foreach (var drawing in design.Cuts)
+        {
+            stop.ThrowIfCancellationRequested();
+            yield return new(DxfName($"parts/{drawing.Name}", version), DxfWriter.Write(drawing, design.CutProfile, version));
+            yield return new($"parts/{drawing.Name}.svg", SvgCutWriter.Write(drawing, design.CutProfile));
+        }
+
+        foreach (var sheet in SheetsOf(design.Nests, design.Cuts))
+        {
+            stop.ThrowIfCancellationRequested();
+            yield return new(DxfName($"cut/{sheet.Name}", version), DxfWriter.Write(sheet, design.CutProfile, version));
+            yield return new($"cut/{sheet.Name}.svg", SvgCutWriter.Write(sheet, design.CutProfile));
+        }
+    }
+
+    /// <summary>The nests with the drawings for the cutter on them.</summary>
+    internal static IEnumerable<CutSheet> SheetsOf(NestPlan nests, ImmutableArray<CutDrawing> cuts)
+    {
+        var byName = cuts.ToDictionary(cut => cut.Name, StringComparer.Ordinal);
+        foreach (var nest in nests.Sheets)
+        {
+            var placed = ImmutableArray.CreateBuilder<PlacedCut>(nest.Parts.Length);
+            foreach (var part in nest.Parts)
+            {
+                placed.Add(new(byName[part.Part.Id], part.Placement));
+            }
+
+            yield return new(FolderName.Of(nest.Title), nest.Length, nest.Width, placed.MoveToImmutable());
+        }
+    }
+
+    // R12 cannot say its unit: the name does.
+    private static string DxfName(string name, DxfVersion version) => version == DxfVersion.R12 ? $"{name}_mm.dxf" : $"{name}.dxf";
+}
