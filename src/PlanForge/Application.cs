@@ -34,6 +34,11 @@ internal static class Application
             return new CalibrateCommand(terminal, arguments).Run();
         }
 
+        if (arguments.Command == Syntax.Coupon)
+        {
+            return new CouponCommand(terminal, arguments).Run();
+        }
+
         if (arguments.Command == Syntax.Check)
         {
             return new CheckCommand(terminal, isQuiet, arguments.Has(Syntax.Json)).Run(arguments.Operands);

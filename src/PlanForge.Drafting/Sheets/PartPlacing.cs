@@ -83,12 +83,24 @@ internal sealed class PartPlacing
             + $"it is drawn in {Measure.Number(pieces.Length, 0)} pieces that join at match lines");
     }
 
-    /// <summary>Places the drawing of a nest, to the largest scale at which it fits; one that fits at none is left out.</summary>
-    public void Add(NestedSheet nest)
+    /// <summary>
+    /// Places the drawing of a nest, to the largest scale at which it fits; where there are several, two at least go on a sheet.
+    /// One that fits at no scale is left out.
+    /// </summary>
+    public void Add(NestedSheet nest, bool isAlone)
     {
-        if (_empty.Largest is { } room && NestDrawing.Of(nest, _units, room.Width, room.Height) is { } drawing)
+        if (_empty.Largest is { } room
+            && NestDrawing.Of(nest, _units, room.Width, isAlone ? room.Height : (room.Height - Gap) / 2) is { } drawing)
         {
-            Place([new(drawing.Title, Nests, null, drawing.Items, drawing.Bounds) { Scale = drawing.ScaleName, ScaledViews = [drawing.View] }]);
+            Place(
+            [
+                new(drawing.Title, Nests, null, drawing.Items, drawing.Bounds)
+                {
+                    Scale = drawing.ScaleName,
+                    ScaledViews = [drawing.View],
+                    Used = new(0, HasCutParts: true, HasBenchWork: false),
+                },
+            ]);
         }
     }
 

@@ -49,7 +49,7 @@ public static class PlanSheets
 
         foreach (var nest in nests ?? [])
         {
-            placing.Add(nest);
+            placing.Add(nest, isAlone: nests!.Count == 1);
         }
 
         var sheets = ImmutableArray.CreateBuilder<Sheet>(placing.Sheets.Count);

@@ -44,6 +44,12 @@ internal static class Syntax
 
     public static OptionSyntax Thickness { get; } = new("--thickness", "LENGTH", "Thickness of the sheet that is cut.");
 
+    public static OptionSyntax SheetMaterial { get; } = new("--material", "NAME", "What the sheet is.");
+
+    public static OptionSyntax Measured { get; } = new("--measured", "LENGTH", "Width of the coupon's row of strips, pushed together.");
+
+    public static OptionSyntax ToCutFile { get; } = new("--to", "FILE", "File to write, .dxf or .svg (default: kerf-coupon.dxf).");
+
     public static OptionSyntax SheetSize { get; } = new("--sheet", "WxH", "Size of the sheet, such as 600x300; its corner is the origin.");
 
     public static OptionSyntax Json { get; } = new("--json", null, "Print the reports as JSON instead, one after the other.");
@@ -64,6 +70,10 @@ internal static class Syntax
     public static CommandSyntax Inspect { get; } = new(
         "inspect", "Say what would go wrong with cut files at the cutter.", OperandSyntax.CutFiles, [Thickness, SheetSize, Json, Quiet]);
 
+    public static CommandSyntax Coupon { get; } = new(
+        "coupon", "Write a test piece for a cutter's kerf and fit, or work out the kerf from it.", OperandSyntax.None,
+        [SheetMaterial, Thickness, ToCutFile, Force, Measured, Quiet]);
+
     public static CommandSyntax Schema { get; } = new(
         "schema", "Print the JSON Schema of descriptions, for editors.", OperandSyntax.None, []);
 
@@ -71,13 +81,13 @@ internal static class Syntax
         "completion", "Print the completion script of a shell.", OperandSyntax.OneOf("SHELL", ["bash", "zsh", "fish"]), []);
 
     public static CommandSyntax HelpCommand { get; } = new(
-        "help", Help.Summary, OperandSyntax.AtMostOneOf("[COMMAND]", [Draw.Name, Check.Name, Calibrate.Name, Inspect.Name, Schema.Name, Completion.Name]), []);
+        "help", Help.Summary, OperandSyntax.AtMostOneOf("[COMMAND]", [Draw.Name, Check.Name, Calibrate.Name, Coupon.Name, Inspect.Name, Schema.Name, Completion.Name]), []);
 
     /// <summary>What <c>--version</c> stands for; it has no word of its own.</summary>
     public static CommandSyntax VersionCommand { get; } = new("", Version.Summary, OperandSyntax.None, []);
 
     /// <summary>All commands, in the order of the help.</summary>
-    public static ImmutableArray<CommandSyntax> Commands { get; } = [Draw, Check, Calibrate, Inspect, Schema, Completion, HelpCommand];
+    public static ImmutableArray<CommandSyntax> Commands { get; } = [Draw, Check, Calibrate, Coupon, Inspect, Schema, Completion, HelpCommand];
 
     /// <summary>The command of that name, or null.</summary>
     public static CommandSyntax? Find(string name)
