@@ -1,5 +1,4 @@
 using System.Collections.Frozen;
-using System.Globalization;
 using PlanForge.Geometry;
 
 namespace PlanForge.Output.Inspection.Reading.Dxf;
@@ -142,16 +141,15 @@ internal static class FileNameUnit
                 continue;
             }
 
-            switch (name[word..i].ToLower(CultureInfo.InvariantCulture))
+            foreach (var known in (ReadOnlySpan<string>)["mm", "in", "inch", "inches"])
             {
-                case "mm":
-                    return "mm";
-                case "in" or "inch" or "inches":
-                    return "in";
-                default:
-                    word = i + 1;
-                    break;
+                if (name.AsSpan(word, i - word).Equals(known, StringComparison.OrdinalIgnoreCase))
+                {
+                    return known[..2];
+                }
             }
+
+            word = i + 1;
         }
 
         return null;

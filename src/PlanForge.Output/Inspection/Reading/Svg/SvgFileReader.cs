@@ -133,6 +133,11 @@ internal sealed class SvgFileReader
         {
             AddShape(element, Inner(element));
         }
+        else if (SvgElementKinds.IsGroup(element.Name))
+        {
+            _file.IsIncomplete = true;
+            _findings.Fault(FindingCode.TooLarge, element.At, FormattableString.Invariant($"groups stand in groups more than {GreatestDepth} deep; what is in this one was not looked at"));
+        }
         else if (!_scopes.Peek().IsHidden)
         {
             _file.IsIncomplete |= SvgElementKinds.Report(element, _findings);
