@@ -20,7 +20,9 @@ internal sealed class SvgFileReader
     private SvgFileReader(string text, CutFile file, FindingList findings)
     {
         (_file, _findings) = (file, findings);
-        _text = new(text.ReplaceLineEndings("\n"));
+        
+        // As XML ends lines; other signs that end a line in a text stay.
+        _text = new(text.Replace("\r\n", "\n", StringComparison.Ordinal).Replace('\r', '\n'));
         _shapes = new(file, findings);
     }
 
@@ -87,37 +89,26 @@ internal sealed class SvgFileReader
         Enter(reader, root);
         while (reader.Read())
         {
-            Step(reader);
-            while (reader.NodeType == XmlNodeType.Element && IsPassedOver(reader))
+            // Passing over an element ends on the node after it, which has to be looked at too.
+            while (!IsLookedInto(reader))
             {
-                // Skipping ends on the node after, which has to be looked at too.
                 reader.Skip();
-                if (reader.EOF)
-                {
-                    return;
-                }
-
-                Step(reader);
             }
         }
     }
 
-    private void Step(XmlReader reader)
+    // False for an element of which nothing more is to be read.
+    private bool IsLookedInto(XmlReader reader)
     {
         if (reader.NodeType == XmlNodeType.EndElement && _scopes.Count > 1)
         {
             _scopes.Pop();
         }
-        else if (reader.NodeType == XmlNodeType.Element && reader.NamespaceURI == Namespace)
-        {
-            ReadElement(reader);
-        }
+
+        return reader.NodeType != XmlNodeType.Element || (reader.NamespaceURI == Namespace && IsEntered(reader));
     }
 
-    private bool IsPassedOver(XmlReader reader) =>
-        reader.NamespaceURI != Namespace || !SvgElementKinds.IsGroup(reader.LocalName) || _scopes.Count > GreatestDepth;
-
-    private void ReadElement(XmlReader reader)
+    private bool IsEntered(XmlReader reader)
     {
         var element = new SvgElement(reader, _text);
         if (SvgElementKinds.IsGroup(element.Name) && _scopes.Count <= GreatestDepth)
@@ -128,8 +119,10 @@ internal sealed class SvgFileReader
             }
 
             Enter(reader, element);
+            return true;
         }
-        else if (SvgElementKinds.IsShape(element.Name))
+
+        if (SvgElementKinds.IsShape(element.Name))
         {
             AddShape(element, Inner(element));
         }
@@ -142,6 +135,8 @@ internal sealed class SvgFileReader
         {
             _file.IsIncomplete |= SvgElementKinds.Report(element, _findings);
         }
+
+        return false;
     }
 
     private void Enter(XmlReader reader, SvgElement group)
