@@ -16,7 +16,11 @@ internal sealed class DxfHeader
     // $INSUNITS, AutoCAD DXF reference: 1 in, 2 ft, 4 mm, 5 cm, 6 m; in mm.
     private static readonly FrozenDictionary<int, (string Name, double Millimetres)> Units = new Dictionary<int, (string, double)>
     {
-        [1] = ("in", 25.4), [2] = ("ft", 304.8), [4] = ("mm", 1), [5] = ("cm", 10), [6] = ("m", 1000),
+        [1] = ("in", 25.4),
+        [2] = ("ft", 304.8),
+        [4] = ("mm", 1),
+        [5] = ("cm", 10),
+        [6] = ("m", 1000),
     }.ToFrozenDictionary();
 
     private readonly Dictionary<string, List<DxfTag>> _variables = new(StringComparer.Ordinal);

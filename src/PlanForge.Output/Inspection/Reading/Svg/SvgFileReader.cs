@@ -20,7 +20,7 @@ internal sealed class SvgFileReader
     private SvgFileReader(string text, CutFile file, FindingList findings)
     {
         (_file, _findings) = (file, findings);
-        
+
         // As XML ends lines; other signs that end a line in a text stay.
         _text = new(text.Replace("\r\n", "\n", StringComparison.Ordinal).Replace('\r', '\n'));
         _shapes = new(file, findings);
@@ -168,7 +168,10 @@ internal sealed class SvgFileReader
 
         return scope with
         {
-            Matrix = matrix, IsHidden = isHidden, Stroke = element.Property("stroke") ?? scope.Stroke, Fill = element.Property("fill") ?? scope.Fill,
+            Matrix = matrix,
+            IsHidden = isHidden,
+            Stroke = element.Property("stroke") ?? scope.Stroke,
+            Fill = element.Property("fill") ?? scope.Fill,
         };
     }
 
