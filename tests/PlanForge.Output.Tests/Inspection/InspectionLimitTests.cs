@@ -64,6 +64,16 @@ public sealed class InspectionLimitTests
         [FindingCode.TooLarge], CutFileInspector.Inspect("a.dxf", new byte[CutFileInspector.GreatestSize + 1], new()).Findings.Select(finding => finding.Code));
 
     [Fact]
+    public void Groups_without_end_are_refused()
+    {
+        var groups = string.Concat(Enumerable.Repeat("<g>", 100_000)) + string.Concat(Enumerable.Repeat("</g>", 100_000));
+        var result = CutFileInspector.Inspect("a.svg", CutFileText.Svg([groups, "<circle r=\"30\"/>"]), new());
+
+        Assert.Equal([FindingCode.TooLarge], result.Findings.Select(finding => finding.Code));
+        Assert.Equal(1, result.Summary.Layers.Single().ContourCount);
+    }
+
+    [Fact]
     public void Of_one_kind_a_few_dozen_are_listed_and_the_others_counted()
     {
         var dots = Enumerable.Range(0, 1000).Select(i => CutFileText.Invariant($"0\nPOINT\n8\nCUT\n10\n{i}\n20\n0\n"));

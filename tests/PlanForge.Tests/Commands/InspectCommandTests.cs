@@ -23,7 +23,7 @@ public sealed class InspectCommandTests : IDisposable
 
         Assert.Equal((ExitCode.CutFileFault, ""), (run.Code, run.Messages));
         Assert.Equal(
-            $"{file}:2:52: fault: gap: the ends (10.000, 10.000) and (10.000, 10.300) are 0.300 mm apart; let them meet\n"
+            $"{file}:2:53: fault: gap: the ends (10.000, 10.000) and (10.000, 10.300) are 0.300 mm apart; let them meet\n"
             + $"{file}: SVG, mm, 1 fault, 0 warnings\n"
             + "  #ff0000 (cut): 1 contour, 0 open paths, 199.7 mm long, 60.000 x 40.000 mm\n  colours: #ff0000\n",
             run.Results);
@@ -53,7 +53,7 @@ public sealed class InspectCommandTests : IDisposable
         var finding = Assert.Single(json.RootElement.GetProperty("findings").EnumerateArray());
         var layer = Assert.Single(json.RootElement.GetProperty("layers").EnumerateArray());
 
-        Assert.Equal(("fault", "gap", 2, 52), (
+        Assert.Equal(("fault", "gap", 2, 53), (
             finding.GetProperty("severity").GetString(), finding.GetProperty("code").GetString(),
             finding.GetProperty("line").GetInt32(), finding.GetProperty("column").GetInt32()));
         Assert.Equal((1, 199.7), (layer.GetProperty("contours").GetInt32(), layer.GetProperty("length_mm").GetDouble()));

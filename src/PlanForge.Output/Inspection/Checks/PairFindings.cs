@@ -84,7 +84,7 @@ internal sealed class PairFindings(List<Contour> contours, double narrow)
                 continue;
             }
 
-            var more = places.Count > 1 ? FormattableString.Invariant($" and {places.Count - 1} other places") : "";
+            var more = places.Count > 1 ? FormattableString.Invariant($" and {places.Count - 1} more") : "";
             if (key.Item1 == key.Item2)
             {
                 findings.Fault(FindingCode.SelfCrossing, at, $"the contour crosses or touches itself at {Words.Of(places[0])}{more}; no inside is left there", places[0]);

@@ -1,5 +1,3 @@
-using PlanForge.Geometry;
-
 namespace PlanForge.Output.Inspection.Reading.Dxf;
 
 /// <summary>
@@ -8,10 +6,6 @@ namespace PlanForge.Output.Inspection.Reading.Dxf;
 /// </summary>
 internal sealed class DxfFileReader
 {
-    private const int ClosedPolyline = 1;
-    private const int FittedPolyline = 2 | 4;
-    private const int OtherPolyline = 8 | 16 | 64;
-    private const int ControlVertex = 16;
     private const int FrozenLayer = 1;
 
     private readonly DxfScanner _scanner;
@@ -82,10 +76,10 @@ internal sealed class DxfFileReader
                 break;
             case "ENTITIES":
                 _hasEntities = true;
-                ReadEntities();
+                new DxfEntityReader(_scanner, _file, _findings).Read(_header.Millimetres);
                 break;
             default:
-                while (IsInSection())
+                while (_scanner.ReadInSection())
                 {
                 }
 
@@ -93,28 +87,10 @@ internal sealed class DxfFileReader
         }
     }
 
-    /// <summary>Goes on to the next group of a section.</summary>
-    private bool IsInSection()
-    {
-        if (!_scanner.Read())
-        {
-            return false;
-        }
-
-        if (_scanner.Tag.Is(0, "EOF") || _scanner.Tag.Is(0, "SECTION"))
-        {
-            _findings.Fault(FindingCode.Syntax, _scanner.Tag.At, "the section before this is not closed; 0 ENDSEC is missing");
-            _scanner.GoBack();
-            return false;
-        }
-
-        return !_scanner.Tag.Is(0, "ENDSEC");
-    }
-
     private void ReadHeader()
     {
         var variable = "";
-        while (IsInSection())
+        while (_scanner.ReadInSection())
         {
             if (_scanner.Tag.Code == 9)
             {
@@ -130,7 +106,7 @@ internal sealed class DxfFileReader
     private void ReadTables()
     {
         var (isLayer, name, flags, colour, at) = (false, "", 0, 0, TextPlace.WholeFile);
-        while (IsInSection())
+        while (_scanner.ReadInSection())
         {
             var tag = _scanner.Tag;
             if (tag.Code == 0)
@@ -161,108 +137,6 @@ internal sealed class DxfFileReader
                 layer.At = at;
             }
         }
-    }
-
-    private void ReadEntities()
-    {
-        var shapes = new DxfShapes(_file, _findings, _header.Millimetres);
-        var next = NextEntity(isFirst: true);
-        while (next is { } entity)
-        {
-            next = NextEntity(isFirst: false);
-            if (entity.Integer(67, 0) == 1)
-            {
-                // On the paper, not in the model.
-                continue;
-            }
-
-            switch (entity.Kind)
-            {
-                case "LINE":
-                    shapes.AddLine(entity);
-                    break;
-                case "ARC":
-                    shapes.AddArc(entity);
-                    break;
-                case "CIRCLE":
-                    shapes.AddCircle(entity);
-                    break;
-                case "LWPOLYLINE":
-                    shapes.AddPolyline(entity);
-                    break;
-                case "POLYLINE":
-                    next = ReadVertices(entity, next, shapes);
-                    break;
-                case "SEQEND":
-                    break;
-                default:
-                    DxfEntityKinds.Report(entity.Kind, entity.At, entity.Text(8, "0"), _findings);
-                    _file.IsIncomplete = true;
-                    break;
-            }
-        }
-    }
-
-    private DxfEntity? ReadVertices(DxfEntity polyline, DxfEntity? next, DxfShapes shapes)
-    {
-        var flags = polyline.Integer(70, 0);
-        var vertices = new List<(Point2 Point, double Bulge, TextPlace At)>();
-        while (next is { Kind: "VERTEX" } vertex)
-        {
-            if ((vertex.Integer(70, 0) & ControlVertex) == 0)
-            {
-                vertices.Add((shapes.Point(vertex.Number(10), vertex.Number(20)), vertex.Number(42, 0), vertex.At));
-            }
-
-            next = vertices.Count > CutFile.MostSegments ? null : NextEntity(isFirst: false);
-        }
-
-        if (next is not { Kind: "SEQEND" })
-        {
-            _findings.Fault(FindingCode.Syntax, polyline.At, "the vertices of this POLYLINE have no end; SEQEND is missing");
-        }
-
-        if ((flags & OtherPolyline) != 0)
-        {
-            _findings.Fault(FindingCode.ForbiddenEntity, polyline.At, "this POLYLINE is a mesh or lies in space; a sheet is cut along plane lines");
-            return next;
-        }
-
-        if ((flags & FittedPolyline) != 0)
-        {
-            _findings.Warning(FindingCode.Spline, polyline.At, "this POLYLINE is fitted to a curve; write arcs and lines");
-        }
-
-        shapes.AddVertices(polyline, vertices, (flags & ClosedPolyline) != 0);
-        return next;
-    }
-
-    // The groups up to the next code 0. The section's own end is read over; anything before the first entity is at fault.
-    private DxfEntity? NextEntity(bool isFirst)
-    {
-        if (!IsInSection())
-        {
-            return null;
-        }
-
-        if (isFirst && _scanner.Tag.Code != 0)
-        {
-            _findings.Fault(FindingCode.Syntax, _scanner.Tag.At, "an entity has to begin here with the group code 0");
-        }
-
-        var tags = new List<DxfTag> { _scanner.Tag };
-        while (_scanner.Read())
-        {
-            if (_scanner.Tag.Code == 0)
-            {
-                _scanner.GoBack();
-                break;
-            }
-
-            tags.Add(_scanner.Tag);
-        }
-
-        return new(tags, _findings);
     }
 
     private void Finish(bool isEnded)

@@ -1,5 +1,4 @@
 using System.Collections.Frozen;
-using System.Globalization;
 using PlanForge.Geometry;
 
 namespace PlanForge.Output.Inspection.Reading.Dxf;
@@ -17,7 +16,11 @@ internal sealed class DxfHeader
     // $INSUNITS, AutoCAD DXF reference: 1 in, 2 ft, 4 mm, 5 cm, 6 m; in mm.
     private static readonly FrozenDictionary<int, (string Name, double Millimetres)> Units = new Dictionary<int, (string, double)>
     {
-        [1] = ("in", 25.4), [2] = ("ft", 304.8), [4] = ("mm", 1), [5] = ("cm", 10), [6] = ("m", 1000),
+        [1] = ("in", 25.4),
+        [2] = ("ft", 304.8),
+        [4] = ("mm", 1),
+        [5] = ("cm", 10),
+        [6] = ("m", 1000),
     }.ToFrozenDictionary();
 
     private readonly Dictionary<string, List<DxfTag>> _variables = new(StringComparer.Ordinal);
@@ -142,16 +145,15 @@ internal static class FileNameUnit
                 continue;
             }
 
-            switch (name[word..i].ToLower(CultureInfo.InvariantCulture))
+            foreach (var known in (ReadOnlySpan<string>)["mm", "in", "inch", "inches"])
             {
-                case "mm":
-                    return "mm";
-                case "in" or "inch" or "inches":
-                    return "in";
-                default:
-                    word = i + 1;
-                    break;
+                if (name.AsSpan(word, i - word).Equals(known, StringComparison.OrdinalIgnoreCase))
+                {
+                    return known[..2];
+                }
             }
+
+            word = i + 1;
         }
 
         return null;

@@ -61,6 +61,25 @@ internal sealed class DxfScanner(string text, FindingList findings)
     /// <summary>The group read last is to be read again.</summary>
     public void GoBack() => _isBack = true;
 
+    /// <summary>Goes on to the next group of a section.</summary>
+    /// <returns>False at its end, which is read over; where another section or the file's end stands instead, that is said.</returns>
+    public bool ReadInSection()
+    {
+        if (!Read())
+        {
+            return false;
+        }
+
+        if (Tag.Is(0, "EOF") || Tag.Is(0, "SECTION"))
+        {
+            findings.Fault(FindingCode.Syntax, Tag.At, "the section before this is not closed; 0 ENDSEC is missing");
+            GoBack();
+            return false;
+        }
+
+        return !Tag.Is(0, "ENDSEC");
+    }
+
     private ReadOnlySpan<char> NextLine()
     {
         var rest = text.AsSpan(_position);

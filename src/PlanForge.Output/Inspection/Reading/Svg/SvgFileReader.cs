@@ -20,7 +20,9 @@ internal sealed class SvgFileReader
     private SvgFileReader(string text, CutFile file, FindingList findings)
     {
         (_file, _findings) = (file, findings);
-        _text = new(text.ReplaceLineEndings("\n"));
+
+        // As XML ends lines; other signs that end a line in a text stay.
+        _text = new(text.Replace("\r\n", "\n", StringComparison.Ordinal).Replace('\r', '\n'));
         _shapes = new(file, findings);
     }
 
@@ -87,37 +89,26 @@ internal sealed class SvgFileReader
         Enter(reader, root);
         while (reader.Read())
         {
-            Step(reader);
-            while (reader.NodeType == XmlNodeType.Element && IsPassedOver(reader))
+            // Passing over an element ends on the node after it, which has to be looked at too.
+            while (!IsLookedInto(reader))
             {
-                // Skipping ends on the node after, which has to be looked at too.
                 reader.Skip();
-                if (reader.EOF)
-                {
-                    return;
-                }
-
-                Step(reader);
             }
         }
     }
 
-    private void Step(XmlReader reader)
+    // False for an element of which nothing more is to be read.
+    private bool IsLookedInto(XmlReader reader)
     {
         if (reader.NodeType == XmlNodeType.EndElement && _scopes.Count > 1)
         {
             _scopes.Pop();
         }
-        else if (reader.NodeType == XmlNodeType.Element && reader.NamespaceURI == Namespace)
-        {
-            ReadElement(reader);
-        }
+
+        return reader.NodeType != XmlNodeType.Element || (reader.NamespaceURI == Namespace && IsEntered(reader));
     }
 
-    private bool IsPassedOver(XmlReader reader) =>
-        reader.NamespaceURI != Namespace || !SvgElementKinds.IsGroup(reader.LocalName) || _scopes.Count > GreatestDepth;
-
-    private void ReadElement(XmlReader reader)
+    private bool IsEntered(XmlReader reader)
     {
         var element = new SvgElement(reader, _text);
         if (SvgElementKinds.IsGroup(element.Name) && _scopes.Count <= GreatestDepth)
@@ -128,15 +119,24 @@ internal sealed class SvgFileReader
             }
 
             Enter(reader, element);
+            return true;
         }
-        else if (SvgElementKinds.IsShape(element.Name))
+
+        if (SvgElementKinds.IsShape(element.Name))
         {
             AddShape(element, Inner(element));
+        }
+        else if (SvgElementKinds.IsGroup(element.Name))
+        {
+            _file.IsIncomplete = true;
+            _findings.Fault(FindingCode.TooLarge, element.At, FormattableString.Invariant($"groups stand in groups more than {GreatestDepth} deep; what is in this one was not looked at"));
         }
         else if (!_scopes.Peek().IsHidden)
         {
             _file.IsIncomplete |= SvgElementKinds.Report(element, _findings);
         }
+
+        return false;
     }
 
     private void Enter(XmlReader reader, SvgElement group)
@@ -168,7 +168,10 @@ internal sealed class SvgFileReader
 
         return scope with
         {
-            Matrix = matrix, IsHidden = isHidden, Stroke = element.Property("stroke") ?? scope.Stroke, Fill = element.Property("fill") ?? scope.Fill,
+            Matrix = matrix,
+            IsHidden = isHidden,
+            Stroke = element.Property("stroke") ?? scope.Stroke,
+            Fill = element.Property("fill") ?? scope.Fill,
         };
     }
 
