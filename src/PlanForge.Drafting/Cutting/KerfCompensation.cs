@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PlanForge.Drafting.Conventions;
 using PlanForge.Drafting.Model;
+using PlanForge.Drafting.PartDrawings;
 using PlanForge.Geometry;
 using PlanForge.Geometry.Offsets;
 using PlanForge.Geometry.Regions;
@@ -14,7 +15,7 @@ public static class KerfCompensation
     // A place that is kept lies half a kerf from its new line, at the sharpest corner that is not rounded four times as far.
     private const double FarthestInKerfs = Offsetter.MitreLimit / 2;
 
-    // Segments up to this, mm, are crumbs: a tenth of what the drawings promise, far over what rounding makes.
+    // How far the contour may stray when short segments are taken out, mm: a tenth of what the drawings promise.
     private const double Crumb = 1e-3;
 
     // Shares of a segment's length at which its new line is looked for; the corners move more than half the kerf.
@@ -56,37 +57,8 @@ public static class KerfCompensation
             return null;
         }
 
-        items.InsertRange(0, grown.Contours.Select(path => new DrawingItem.Stroke(Layer.Cut, WithoutCrumbs(path), LineConventions.StyleOf(LineUse.Cut))));
+        items.InsertRange(0, grown.Contours.Select(path => new DrawingItem.Stroke(Layer.Cut, CrumbFilter.Clean(path, CutDrawings.ShortestSegment, Crumb), LineConventions.StyleOf(LineUse.Cut))));
         return drawing with { Drawing = new(items.ToImmutable()), Kerf = kerf };
-    }
-
-    /// <summary>The contour without segments that no machine can follow: both ends of each go to its middle.</summary>
-    /// <remarks>They arise where two segments meet all but tangent, as fitted curves do on the centre line.</remarks>
-    private static Path2 WithoutCrumbs(Path2 contour)
-    {
-        var vertices = new List<PathVertex>(contour.Vertices.Length);
-        for (var i = 0; i < contour.SegmentCount; i++)
-        {
-            var segment = contour.SegmentAt(i);
-            if (segment.Length > Crumb)
-            {
-                vertices.Add(contour.Vertices[i]);
-                continue;
-            }
-
-            // The next vertex takes the middle with it; the first one's crumb is the last of the round.
-            var middle = segment.PointAt(0.5);
-            if (i + 1 < contour.SegmentCount)
-            {
-                vertices.Add(new(middle, contour.Vertices[++i].Bulge));
-            }
-            else if (vertices.Count > 0)
-            {
-                vertices[0] = vertices[0] with { Point = middle };
-            }
-        }
-
-        return vertices.Count == contour.Vertices.Length || vertices.Count < 2 ? contour : Path2.Closed(vertices);
     }
 
     /// <summary>

@@ -13,6 +13,9 @@ public static class CutDrawings
     // Chords for the outline at which marks end: a mark may end this much off the edge, mm. Far below the width of a beam.
     private const double Tolerance = 0.01;
 
+    // A machine stops at both ends of a segment; shorter ones are no shape, mm.
+    internal const double ShortestSegment = 0.05;
+
     // A mark nearer to an edge, mm, would be burnt twice: less lets doubled lines through, more would drop wanted ones.
     private const double Doubled = 0.05;
 
@@ -30,8 +33,9 @@ public static class CutDrawings
         {
             if (line.Use == LineUse.Cut)
             {
-                outlines.Add(line.Path);
-                sketch.Stroke(Layer.Cut, line.Path, LineConventions.StyleOf(LineUse.Cut));
+                var path = CrumbFilter.Clean(line.Path, ShortestSegment, Tolerance / 2);
+                outlines.Add(path);
+                sketch.Stroke(Layer.Cut, path, LineConventions.StyleOf(LineUse.Cut));
             }
         }
 

@@ -13,8 +13,10 @@ internal static class SheetCheck
     // What rounding of a header's or view box's numbers takes, mm.
     private const double Rounding = 0.05;
 
-    public static void Run(CutFile file, List<Contour> contours, InspectionOptions options, FindingList findings)
+    // What lies on a layer that is off and not meant to be cut counts for nothing here.
+    public static void Run(CutFile file, List<Contour> all, InspectionOptions options, FindingList findings)
     {
+        var contours = all.FindAll(contour => contour.Layer.IsCut || !contour.Layer.IsOff);
         var bounds = Bounds2.Empty;
         foreach (var contour in contours)
         {

@@ -26,7 +26,11 @@ internal static class DxfLayerTable
                 findings.Warning(FindingCode.LayerMissing, at, $"layer {Words.Quote(layer.Name)} is used here but not in the table of layers; some programs drop its lines");
             }
 
-            if (layer.IsOff)
+            if (layer.IsOff && !layer.IsCut)
+            {
+                findings.Note(FindingCode.LayerOff, layer.At, $"layer {Words.Quote(layer.Name)} is off, and named as one that is not cut");
+            }
+            else if (layer.IsOff)
             {
                 findings.Warning(FindingCode.LayerOff, layer.At, $"layer {Words.Quote(layer.Name)} has lines but is off or frozen; they may be cut or not");
             }
