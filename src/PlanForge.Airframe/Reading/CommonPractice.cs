@@ -12,6 +12,13 @@ internal static class CommonPractice
     // Common practice, no source: a rim of less in sheet balsa or ply breaks when the former is handled.
     private const double LeastUsualRim = 3;
 
+    // Measured kerfs in ply run to 0.25 mm (shared/practice.md); several times that is a unit gone wrong.
+    private const double GreatestUsualKerf = 1;
+
+    // Bridges of 0.5 to 2 mm hold and can still be broken (shared/practice.md).
+    private const double LeastUsualHoldingTab = 0.5;
+    private const double GreatestUsualHoldingTab = 2;
+
     /// <summary>Checks a sound airframe.</summary>
     public static void Check(AirframeDescription airframe, Findings findings)
     {
@@ -27,6 +34,32 @@ internal static class CommonPractice
         {
             CheckPlace(former, stations[0].Station, stations[^1].Station, findings);
             CheckRim(former, findings);
+        }
+
+        CheckCutter(airframe.Cutter, findings);
+    }
+
+    private static void CheckCutter(CutterDescription cutter, Findings findings)
+    {
+        CheckKerf(cutter.Kerf, cutter.At, findings);
+        foreach (var kerf in cutter.Kerfs)
+        {
+            CheckKerf(kerf.Kerf, kerf.At, findings);
+        }
+
+        if (cutter.HoldingTabs is { Width: < LeastUsualHoldingTab or > GreatestUsualHoldingTab } tabs)
+        {
+            findings.Warning(
+                tabs.At,
+                $"holding tabs are {findings.Length(tabs.Width)} wide; from {findings.Length(LeastUsualHoldingTab)} to {findings.Length(GreatestUsualHoldingTab)} hold and still break out");
+        }
+    }
+
+    private static void CheckKerf(double? kerf, SourcePosition at, Findings findings)
+    {
+        if (kerf > GreatestUsualKerf)
+        {
+            findings.Warning(at, $"the kerf is {findings.Length(kerf.Value)}; over {findings.Length(GreatestUsualKerf)} is unusual");
         }
     }
 
