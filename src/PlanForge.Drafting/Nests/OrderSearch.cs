@@ -45,8 +45,19 @@ internal sealed class OrderSearch(Filling filling, PartShape[] items)
     private static double Shortest(PartShape shape) => Math.Min(shape.Turns[0].Width, shape.Turns[0].Height);
 
     // Equals stay in the order of the parts.
-    private Turn[] By(Func<PartShape, double> measure) =>
-        [.. Enumerable.Range(0, items.Length).OrderByDescending(item => measure(items[item])).Select(item => new Turn(item, -1))];
+    private Turn[] By(Func<PartShape, double> measure)
+    {
+        var order = new Turn[items.Length];
+        for (var i = 0; i < order.Length; i++)
+        {
+            order[i] = new(i, -1);
+        }
+
+        Array.Sort(order, (a, b) => measure(items[b.Item]).CompareTo(measure(items[a.Item])) is var larger && larger != 0
+            ? larger
+            : a.Item.CompareTo(b.Item));
+        return order;
+    }
 
     /// <summary>Changes an order, and tells how many at its start stayed.</summary>
     private int Change(Turn[] order)
@@ -67,20 +78,5 @@ internal sealed class OrderSearch(Filling filling, PartShape[] items)
                 order[a] = order[a] with { Angle = _chance.Below(turns + 1) - 1 };
                 return a;
         }
-    }
-}
-
-/// <summary>Numbers without a visible rule, the same on every run: xorshift with 64 bits (Marsaglia 2003, from memory).</summary>
-internal sealed class ChangeGenerator
-{
-    private ulong _state = 0x9E3779B97F4A7C15;
-
-    /// <summary>A number from 0 up to but without <paramref name="count"/>.</summary>
-    public int Below(int count)
-    {
-        _state ^= _state << 13;
-        _state ^= _state >> 7;
-        _state ^= _state << 17;
-        return (int)((_state >> 33) % (ulong)count);
     }
 }
