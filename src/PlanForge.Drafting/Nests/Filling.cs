@@ -29,6 +29,7 @@ internal sealed class Filling
     {
         Begin();
         var spots = new Spot[order.Length];
+        var moment = 0.0;
         for (var i = 0; i < order.Length; i++)
         {
             var spot = i < known ? Again(like!, i) : Lay(order[i]);
@@ -36,10 +37,23 @@ internal sealed class Filling
             var turn = _items[spot.Item].Turns[spot.Angle];
             sheet.Cells.Take(turn.Kept, spot.Column, spot.Row);
             sheet.End = Math.Max(sheet.End, (spot.Column * _grid.Cell) + turn.Width);
+            moment += _items[spot.Item].Area * (Before(spot.Sheet) + (spot.Column * _grid.Cell) + (turn.Width / 2));
             spots[i] = spot;
         }
 
-        return Layout.Of(spots, _open);
+        return Layout.Of(spots, _open, moment);
+    }
+
+    // Length of the sheets opened before one, mm.
+    private double Before(int sheet)
+    {
+        var length = 0.0;
+        for (var i = 0; i < sheet; i++)
+        {
+            length += _open[i].Blank.Length;
+        }
+
+        return length;
     }
 
     /// <summary>True for a layout that none can beat: all on one sheet, and no longer than the longest of its parts must be.</summary>

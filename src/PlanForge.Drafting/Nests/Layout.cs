@@ -30,9 +30,10 @@ internal sealed class OpenBlank(Blank blank, SheetCells cells)
 /// <param name="Sheets">The sheets in the order of opening; remnants may be empty.</param>
 /// <param name="Area">Area of the whole sheets, mm²: what is taken from the shelf.</param>
 /// <param name="End">How far the last sheet that holds a part is filled, mm.</param>
-internal sealed record Layout(Spot[] Spots, Blank[] Sheets, double Area, double End)
+/// <param name="Moment">How far from the start the parts lie, all sheets end to end: area times distance, mm³.</param>
+internal sealed record Layout(Spot[] Spots, Blank[] Sheets, double Area, double End, double Moment)
 {
-    public static Layout Of(Spot[] spots, List<OpenBlank> open)
+    public static Layout Of(Spot[] spots, List<OpenBlank> open, double moment)
     {
         var (area, end) = (0.0, 0.0);
         foreach (var sheet in open)
@@ -41,7 +42,7 @@ internal sealed record Layout(Spot[] Spots, Blank[] Sheets, double Area, double 
             end = sheet.End > 0 ? sheet.End : end;
         }
 
-        return new(spots, [.. open.Select(sheet => sheet.Blank)], area, end);
+        return new(spots, [.. open.Select(sheet => sheet.Blank)], area, end, moment);
     }
 
     /// <summary>Under 0 when it uses less than another: less area from the shelf, then less of the last sheet.</summary>

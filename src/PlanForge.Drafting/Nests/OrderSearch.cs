@@ -3,7 +3,7 @@ namespace PlanForge.Drafting.Nests;
 /// <summary>Looks for the order in which parts laid out one after the other need the least stock.</summary>
 /// <remarks>
 /// Large parts first, by three measures of large; then small changes to the best order so far: a part moved to another place
-/// of it, two exchanged, or one given another turn. What is as good is kept too, since it may lead further. The changes come
+/// of it, two exchanged, or one given another turn. What is as tight is kept too, since it may lead further. The changes come
 /// from a generator with a fixed start: the same parts give the same nest, and more effort begins with the same tries.
 /// </remarks>
 internal sealed class OrderSearch(Filling filling, PartShape[] items)
@@ -27,13 +27,22 @@ internal sealed class OrderSearch(Filling filling, PartShape[] items)
             tried++;
         }
 
+        // The walk goes by how far from the start all parts lie: that falls with every gap closed, also where the last sheet does
+        // not yet show it. What it passes that uses the least stock is kept.
+        var current = best;
         for (; tried < effort && !filling.IsBest(best); tried++)
         {
             var changed = (Turn[])order.Clone();
             var known = Change(changed);
-            if (filling.Lay(changed, known, best) is var layout && layout.CompareTo(best) <= 0)
+            var layout = filling.Lay(changed, known, current);
+            if (layout.Moment <= current.Moment)
             {
-                (order, best) = (changed, layout);
+                (order, current) = (changed, layout);
+            }
+
+            if (layout.CompareTo(best) < 0)
+            {
+                best = layout;
             }
         }
 
