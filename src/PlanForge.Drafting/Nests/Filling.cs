@@ -1,16 +1,5 @@
 namespace PlanForge.Drafting.Nests;
 
-/// <summary>What is laid out when: a copy of a shape, and the one turn it is given, or −1 for the best.</summary>
-internal readonly record struct Turn(int Item, int Angle);
-
-/// <summary>Where a copy of a shape was put.</summary>
-/// <param name="Item">Which one.</param>
-/// <param name="Sheet">The sheet, by the order of opening.</param>
-/// <param name="Angle">The turn, by its place among the shape's.</param>
-/// <param name="Column">The column of its lower left corner.</param>
-/// <param name="Row">The row of its lower left corner.</param>
-internal readonly record struct Spot(int Item, int Sheet, int Angle, int Column, int Row);
-
 /// <summary>Lays shapes out one after the other, each in the first sheet that has room, there as far left and low as it goes.</summary>
 /// <remarks>Used again for every order that is tried, so that the sheets' cells are made once.</remarks>
 internal sealed class Filling
@@ -40,6 +29,7 @@ internal sealed class Filling
     {
         Begin();
         var spots = new Spot[order.Length];
+        var moment = 0.0;
         for (var i = 0; i < order.Length; i++)
         {
             var spot = i < known ? Again(like!, i) : Lay(order[i]);
@@ -47,23 +37,52 @@ internal sealed class Filling
             var turn = _items[spot.Item].Turns[spot.Angle];
             sheet.Cells.Take(turn.Kept, spot.Column, spot.Row);
             sheet.End = Math.Max(sheet.End, (spot.Column * _grid.Cell) + turn.Width);
+            moment += _items[spot.Item].Area * (Before(spot.Sheet) + (spot.Column * _grid.Cell) + (turn.Width / 2));
             spots[i] = spot;
         }
 
-        return Layout.Of(spots, _open);
+        return Layout.Of(spots, _open, moment);
     }
 
-    /// <summary>True for a layout that none can beat: on one sheet, as short as its longest part or, at its width, the parts' area.</summary>
-    public bool IsBest(Layout layout) =>
-        layout.Spots.All(spot => spot.Sheet == layout.Spots[0].Sheet) && layout.End <= LeastEnd(layout.Sheets[layout.Spots[0].Sheet]) + _grid.Cell;
+    // Length of the sheets opened before one, mm.
+    private double Before(int sheet)
+    {
+        var length = 0.0;
+        for (var i = 0; i < sheet; i++)
+        {
+            length += _open[i].Blank.Length;
+        }
 
-    // A remnant that holds everything is left for a smaller one only by chance: that is no aim of the search.
+        return length;
+    }
+
+    /// <summary>True for a layout that none can beat: all on one sheet, and no longer than the longest of its parts must be.</summary>
+    public bool IsBest(Layout layout)
+    {
+        var sheet = layout.Spots[0].Sheet;
+        foreach (var spot in layout.Spots)
+        {
+            if (spot.Sheet != sheet)
+            {
+                return false;
+            }
+        }
+
+        return layout.End <= LeastEnd(layout.Sheets[sheet]) + _grid.Cell;
+    }
+
     private double LeastEnd(Blank blank)
     {
         var longest = 0.0;
         foreach (var item in _items)
         {
-            longest = Math.Max(longest, item.Turns.Where(turn => turn.Height <= blank.RoomAcross + Rasterizer.Slack).Min(turn => turn.Width));
+            var least = double.MaxValue;
+            foreach (var turn in item.Turns)
+            {
+                least = turn.Height <= blank.RoomAcross + Rasterizer.Slack ? Math.Min(least, turn.Width) : least;
+            }
+
+            longest = Math.Max(longest, least);
         }
 
         return longest;
@@ -135,15 +154,15 @@ internal sealed class Filling
             }
 
             // Once a shape finds no place before a column it never will: sheets only fill up.
-            ref var from = ref sheet.FromFor(turned);
+            var from = sheet.From.GetValueOrDefault(turned);
             var before = best is null ? int.MaxValue : leastEnd - turned.Columns + 1;
             if (sheet.Cells.Find(turned.Runs, columns, rows, from, before) is not var (column, row))
             {
-                from = Math.Max(from, Math.Min(before, columns));
+                sheet.From[turned] = Math.Max(from, Math.Min(before, columns));
                 continue;
             }
 
-            from = column;
+            sheet.From[turned] = column;
             var end = column + turned.Columns;
             if (end < leastEnd || column < leastColumn || (column == leastColumn && row < best!.Value.Row))
             {
@@ -186,44 +205,4 @@ internal sealed class Filling
 
         _open.Add(new(kind, cells));
     }
-}
-
-/// <summary>A sheet while it is filled.</summary>
-internal sealed class OpenBlank(Blank blank, SheetCells cells)
-{
-    private readonly Dictionary<TurnedShape, int> _from = [];
-
-    public Blank Blank => blank;
-
-    public SheetCells Cells => cells;
-
-    /// <summary>Where the last of its parts ends, from the left margin, mm.</summary>
-    public double End { get; set; }
-
-    /// <summary>The first column at which a shape may find room.</summary>
-    public ref int FromFor(TurnedShape shape) =>
-        ref System.Runtime.InteropServices.CollectionsMarshal.GetValueRefOrAddDefault(_from, shape, out _);
-}
-
-/// <summary>All items laid out.</summary>
-/// <param name="Spots">Where each went, in their order.</param>
-/// <param name="Sheets">The sheets in the order of opening; remnants may be empty.</param>
-/// <param name="Area">Area of the whole sheets, mm²: what is taken from the shelf.</param>
-/// <param name="End">How far the last sheet that holds a part is filled, mm.</param>
-internal sealed record Layout(Spot[] Spots, Blank[] Sheets, double Area, double End)
-{
-    public static Layout Of(Spot[] spots, List<OpenBlank> open)
-    {
-        var (area, end) = (0.0, 0.0);
-        foreach (var sheet in open)
-        {
-            area += sheet.Blank.IsRemnant ? 0 : sheet.Blank.Width * sheet.Blank.Length;
-            end = sheet.End > 0 ? sheet.End : end;
-        }
-
-        return new(spots, [.. open.Select(sheet => sheet.Blank)], area, end);
-    }
-
-    /// <summary>Under 0 when it uses less than another: less area from the shelf, then less of the last sheet.</summary>
-    public int CompareTo(Layout other) => Area != other.Area ? Area.CompareTo(other.Area) : End.CompareTo(other.End);
 }

@@ -34,12 +34,15 @@ internal sealed class NestFindings(ImmutableArray<StockDescription> stocks, Disp
         }
 
         var stock = match.Stocks[0];
-        foreach (var group in match.Parts.GroupBy(part => part.Thickness))
+        for (var i = 0; i < match.Parts.Length; i++)
         {
-            if (Math.Abs(stock.Thickness - group.Key) > NotableDifference + Rounding)
+            var thickness = match.Parts[i].Thickness;
+            if (Math.Abs(stock.Thickness - thickness) > NotableDifference + Rounding
+                && !match.Parts.Take(i).Any(part => part.Thickness == thickness))
             {
+                var titles = Titles([.. match.Parts.Where(part => part.Thickness == thickness)]);
                 _all.Add(Diagnostic.Warning(
-                    stock.At, $"`{stock.Name}` is {Length(stock.Thickness)} thick and takes parts of {Length(group.Key)}: {Titles([.. group])}"));
+                    stock.At, $"`{stock.Name}` is {Length(stock.Thickness)} thick and takes parts of {Length(thickness)}: {titles}"));
             }
         }
     }

@@ -3,7 +3,7 @@ namespace PlanForge.Drafting.Nests;
 /// <summary>Looks for the order in which parts laid out one after the other need the least stock.</summary>
 /// <remarks>
 /// Large parts first, by three measures of large; then small changes to the best order so far: a part moved to another place
-/// of it, two exchanged, or one given another turn. What is as good is kept too, since it may lead further. The changes come
+/// of it, two exchanged, or one given another turn. What is as tight is kept too, since it may lead further. The changes come
 /// from a generator with a fixed start: the same parts give the same nest, and more effort begins with the same tries.
 /// </remarks>
 internal sealed class OrderSearch(Filling filling, PartShape[] items)
@@ -27,13 +27,22 @@ internal sealed class OrderSearch(Filling filling, PartShape[] items)
             tried++;
         }
 
+        // The walk goes by how far from the start all parts lie: that falls with every gap closed, also where the last sheet does
+        // not yet show it. What it passes that uses the least stock is kept.
+        var current = best;
         for (; tried < effort && !filling.IsBest(best); tried++)
         {
             var changed = (Turn[])order.Clone();
             var known = Change(changed);
-            if (filling.Lay(changed, known, best) is var layout && layout.CompareTo(best) <= 0)
+            var layout = filling.Lay(changed, known, current);
+            if (layout.Moment <= current.Moment)
             {
-                (order, best) = (changed, layout);
+                (order, current) = (changed, layout);
+            }
+
+            if (layout.CompareTo(best) < 0)
+            {
+                best = layout;
             }
         }
 
@@ -45,8 +54,19 @@ internal sealed class OrderSearch(Filling filling, PartShape[] items)
     private static double Shortest(PartShape shape) => Math.Min(shape.Turns[0].Width, shape.Turns[0].Height);
 
     // Equals stay in the order of the parts.
-    private Turn[] By(Func<PartShape, double> measure) =>
-        [.. Enumerable.Range(0, items.Length).OrderByDescending(item => measure(items[item])).Select(item => new Turn(item, -1))];
+    private Turn[] By(Func<PartShape, double> measure)
+    {
+        var order = new Turn[items.Length];
+        for (var i = 0; i < order.Length; i++)
+        {
+            order[i] = new(i, -1);
+        }
+
+        Array.Sort(order, (a, b) => measure(items[b.Item]).CompareTo(measure(items[a.Item])) is var larger && larger != 0
+            ? larger
+            : a.Item.CompareTo(b.Item));
+        return order;
+    }
 
     /// <summary>Changes an order, and tells how many at its start stayed.</summary>
     private int Change(Turn[] order)
@@ -67,20 +87,5 @@ internal sealed class OrderSearch(Filling filling, PartShape[] items)
                 order[a] = order[a] with { Angle = _chance.Below(turns + 1) - 1 };
                 return a;
         }
-    }
-}
-
-/// <summary>Numbers without a visible rule, the same on every run: xorshift with 64 bits (Marsaglia 2003, from memory).</summary>
-internal sealed class ChangeGenerator
-{
-    private ulong _state = 0x9E3779B97F4A7C15;
-
-    /// <summary>A number from 0 up to but without <paramref name="count"/>.</summary>
-    public int Below(int count)
-    {
-        _state ^= _state << 13;
-        _state ^= _state >> 7;
-        _state ^= _state << 17;
-        return (int)((_state >> 33) % (ulong)count);
     }
 }

@@ -1,4 +1,3 @@
-using System.Numerics;
 using PlanForge.Geometry;
 
 namespace PlanForge.Drafting.Nests;
@@ -108,9 +107,9 @@ internal sealed class Rasterizer
     }
 
     /// <summary>Where the chords pass the middles of the columns, column by column upward; an even number in each.</summary>
-    private List<(int Column, double Height)> CrossingsOf(ReadOnlySpan<Chord> chords)
+    private List<Crossing> CrossingsOf(ReadOnlySpan<Chord> chords)
     {
-        var crossings = new List<(int Column, double Height)>();
+        var crossings = new List<Crossing>();
         foreach (var chord in chords)
         {
             var (low, high) = (Math.Min(chord.Start.X, chord.End.X), Math.Max(chord.Start.X, chord.End.X));
@@ -119,12 +118,12 @@ internal sealed class Rasterizer
                 if (middle >= low)
                 {
                     var fraction = (middle - chord.Start.X) / (chord.End.X - chord.Start.X);
-                    crossings.Add((column, chord.Start.Y + ((chord.End.Y - chord.Start.Y) * fraction)));
+                    crossings.Add(new(column, chord.Start.Y + ((chord.End.Y - chord.Start.Y) * fraction)));
                 }
             }
         }
 
-        crossings.Sort();
+        crossings.Sort(Crossing.Compare);
         return crossings;
     }
 
@@ -168,43 +167,9 @@ internal sealed class Rasterizer
     }
 }
 
-/// <summary>Rows of cells as bits, 64 a word, the lowest first.</summary>
-internal static class BitRows
+/// <summary>A place where a contour passes the middle of a column.</summary>
+internal readonly record struct Crossing(int Column, double Height)
 {
-    /// <summary>Sets rows <paramref name="from"/> up to but without <paramref name="to"/>.</summary>
-    public static void Set(Span<ulong> bits, int from, int to)
-    {
-        var (first, last) = (from >> 6, (to - 1) >> 6);
-        var low = ulong.MaxValue << (from & 63);
-        var high = ulong.MaxValue >> (63 - ((to - 1) & 63));
-        if (first == last)
-        {
-            bits[first] |= low & high;
-            return;
-        }
-
-        bits[first] |= low;
-        bits[(first + 1)..last].Fill(ulong.MaxValue);
-        bits[last] |= high;
-    }
-
-    /// <summary>The next row at or above <paramref name="from"/> that is set (or clear); beyond the last row when there is none.</summary>
-    public static int Next(ReadOnlySpan<ulong> bits, int from, bool isSet)
-    {
-        for (var word = from >> 6; word < bits.Length; word++)
-        {
-            var wanted = isSet ? bits[word] : ~bits[word];
-            if (word == from >> 6)
-            {
-                wanted &= ulong.MaxValue << (from & 63);
-            }
-
-            if (wanted != 0)
-            {
-                return (word << 6) + BitOperations.TrailingZeroCount(wanted);
-            }
-        }
-
-        return bits.Length << 6;
-    }
+    /// <summary>By columns, in each upward.</summary>
+    public static int Compare(Crossing a, Crossing b) => a.Column != b.Column ? a.Column.CompareTo(b.Column) : a.Height.CompareTo(b.Height);
 }

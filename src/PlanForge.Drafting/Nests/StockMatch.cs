@@ -20,13 +20,38 @@ internal sealed record StockMatch(ImmutableArray<StockDescription> Stocks, Immut
     private const double Rounding = 1e-9;
 
     /// <summary>Finds the stock of every part that is cut, in the order in which parts first need it.</summary>
-    public static IEnumerable<StockMatch> Of(IEnumerable<Part> parts, IReadOnlyList<StockDescription> stocks) => parts
-        .Where(part => part.Making == Making.Cut)
-        .Select(part => (Part: part, Material: Key(part.Material), Stock: Nearest(part, stocks)))
-        .GroupBy(found => (found.Material, Thickness: found.Stock ?? found.Part.Thickness, HasStock: found.Stock is not null))
-        .Select(group => new StockMatch(
-            group.Key.HasStock ? [.. stocks.Where(stock => stock.Thickness == group.Key.Thickness && IsOf(stock, group.Key.Material))] : [],
-            [.. group.Select(found => found.Part)]));
+    public static List<StockMatch> Of(IEnumerable<Part> parts, IReadOnlyList<StockDescription> stocks)
+    {
+        var matches = new List<StockMatch>();
+        foreach (var part in parts)
+        {
+            if (part.Making != Making.Cut)
+            {
+                continue;
+            }
+
+            var nearest = Nearest(part, stocks);
+            var known = matches.FindIndex(match => match.Takes(part, nearest));
+            if (known < 0)
+            {
+                matches.Add(new(nearest is { } thickness ? AllOf(part, thickness, stocks) : [], [part]));
+            }
+            else
+            {
+                matches[known] = matches[known] with { Parts = matches[known].Parts.Add(part) };
+            }
+        }
+
+        return matches;
+    }
+
+    private bool Takes(Part part, double? nearest) => Key(Parts[0].Material) == Key(part.Material)
+        && (nearest is { } thickness
+            ? !Stocks.IsEmpty && Stocks[0].Thickness == thickness
+            : Stocks.IsEmpty && Parts[0].Thickness == part.Thickness);
+
+    private static ImmutableArray<StockDescription> AllOf(Part part, double thickness, IReadOnlyList<StockDescription> stocks) =>
+        [.. stocks.Where(stock => stock.Thickness == thickness && IsOf(stock, Key(part.Material)))];
 
     /// <summary>The thickness of the nearest stock that is near enough, the first of equals, or null.</summary>
     private static double? Nearest(Part part, IReadOnlyList<StockDescription> stocks)

@@ -44,7 +44,10 @@ internal static class NestProof
             {
                 var pair = $"{sheet.Parts[i].Part.Id} and {sheet.Parts[j].Part.Id} on {sheet.Title}";
                 Assert.True(wood[i].Distance(wood[j]) >= clearance - Slack, $"{pair} are {wood[i].Distance(wood[j])} apart");
-                Assert.True(wood[i].Intersection(wood[j]).Area == 0, $"{pair} overlap");
+
+                // Parts that may touch may overlap by the rounding of their coordinates.
+                var overlap = wood[i].Intersection(wood[j]).Area;
+                Assert.True(clearance > Slack ? overlap == 0 : overlap < 1e-6 * wood[i].Length, $"{pair} overlap by {overlap} mm²");
             }
         }
 
