@@ -3,7 +3,10 @@ namespace PlanForge.Drafting.Nests;
 /// <summary>How parts are laid out on stock.</summary>
 public sealed record NestOptions
 {
-    /// <summary>The effort when nobody asks for another: a second try seldom saves more than a few millimetres.</summary>
+    /// <summary>
+    /// The effort when nobody asks for another: sixty formers take about a fifth of a second; ten times as much saves a few
+    /// per cent of the last sheet.
+    /// </summary>
     public const int UsualEffort = 24;
 
     private readonly int _effort = UsualEffort;
