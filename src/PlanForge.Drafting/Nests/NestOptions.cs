@@ -7,7 +7,7 @@ public sealed record NestOptions
     /// The effort when nobody asks for another: sixty formers take about a fifth of a second; ten times as much saves a few
     /// per cent of the last sheet.
     /// </summary>
-    public const int UsualEffort = 24;
+    public const int UsualEffort = 8;
 
     private readonly int _effort = UsualEffort;
     private readonly double _kerf;

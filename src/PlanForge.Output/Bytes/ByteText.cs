@@ -67,7 +67,10 @@ internal sealed class ByteText
     {
         if (Length + more > _bytes.Length)
         {
-            Array.Resize(ref _bytes, Math.Max(2 * _bytes.Length, Length + more));
+            // Everything after what is written will be: it need not be cleared.
+            var grown = GC.AllocateUninitializedArray<byte>(Math.Max(2 * _bytes.Length, Length + more));
+            Written.CopyTo(grown);
+            _bytes = grown;
         }
     }
 }

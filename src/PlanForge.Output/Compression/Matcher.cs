@@ -1,3 +1,4 @@
+using System.Numerics;
 using System.Runtime.CompilerServices;
 
 namespace PlanForge.Output.Compression;
@@ -16,7 +17,11 @@ internal ref struct Matcher
     public const int Longest = 258;
 
     private const int Window = 1 << 15;
-    private const int HashBits = 15;
+
+    // Tables are as large as the content asks for: most streams of a plan are short, and clearing large ones for each costs more
+    // than packing it.
+    private const int LeastHashBits = 9;
+    private const int MostHashBits = 15;
 
     // How many places of a chain are tried: nearly three times as many packed page contents 0.3 % better and took a third longer.
     private const int Patience = 12;
@@ -28,16 +33,23 @@ internal ref struct Matcher
     private const int BlockSymbols = 1 << 15;
 
     private readonly ReadOnlySpan<byte> _content;
-    private readonly int[] _newest = new int[1 << HashBits];
-    private readonly int[] _before = new int[Window];
-    private readonly uint[] _symbols = new uint[BlockSymbols];
+    private readonly int _hashBits;
+    private readonly int _placeMask;
+    private readonly int[] _newest;
+    private readonly int[] _before;
+    private readonly uint[] _symbols;
     private int _position;
 
     /// <summary>Starts at the first byte.</summary>
     public Matcher(ReadOnlySpan<byte> content)
     {
         _content = content;
+        _hashBits = Math.Clamp(BitOperations.Log2((uint)content.Length + 1) + 1, LeastHashBits, MostHashBits);
+        _newest = new int[1 << _hashBits];
         _newest.AsSpan().Fill(-1);
+        _before = new int[Math.Min(Window, (int)BitOperations.RoundUpToPowerOf2((uint)Math.Max(1, content.Length)))];
+        _placeMask = _before.Length - 1;
+        _symbols = new uint[Math.Min(BlockSymbols, content.Length)];
     }
 
     /// <summary>True when all bytes have been split.</summary>
@@ -52,7 +64,7 @@ internal ref struct Matcher
     {
         var count = 0;
         var held = Find(_position, Shortest - 1);
-        while (count < BlockSymbols && !IsAtEnd)
+        while (count < _symbols.Length && !IsAtEnd)
         {
             Enter(_position);
             var next = held.Length >= LongEnough ? default : Find(_position + 1, Math.Max(held.Length, Shortest - 1));
@@ -105,7 +117,7 @@ internal ref struct Matcher
                 }
             }
 
-            var before = _before[candidate % Window];
+            var before = _before[candidate & _placeMask];
             if (before >= candidate)
             {
                 break;
@@ -122,12 +134,12 @@ internal ref struct Matcher
         if (at + Shortest <= _content.Length)
         {
             var hash = Hash(at);
-            _before[at % Window] = _newest[hash];
+            _before[at & _placeMask] = _newest[hash];
             _newest[hash] = at;
         }
     }
 
     // Three bytes, multiplied by a large odd number whose upper bits mix them all.
     private readonly int Hash(int at) =>
-        (int)((((uint)_content[at] << 16 | (uint)_content[at + 1] << 8 | _content[at + 2]) * 2654435761u) >> (32 - HashBits));
+        (int)((((uint)_content[at] << 16 | (uint)_content[at + 1] << 8 | _content[at + 2]) * 2654435761u) >> (32 - _hashBits));
 }

@@ -29,7 +29,7 @@ internal static class Syntax
         new("--dxf", "VERSION", "Version of the DXF files, r2000 or r12 (default: r2000).");
 
     public static OptionSyntax NestEffort { get; } =
-        new("--effort", "COUNT", "Arrangements to try when parts are laid out on stock, 1 to 100000 (default: 24).");
+        new("--effort", "COUNT", "Arrangements to try when parts are laid out on stock, 1 to 100000 (default: 8).");
 
     public static OptionSyntax ToFile { get; } =
         new("--to", "FILE", "File to write (default: calibration-PAPER.pdf).");

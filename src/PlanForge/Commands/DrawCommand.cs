@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using PlanForge.Designs;
 using PlanForge.Folders;
 using PlanForge.Parts;
@@ -9,16 +8,16 @@ namespace PlanForge.Commands;
 
 /// <summary>Writes the folder of each design.</summary>
 internal sealed class DrawCommand(Terminal terminal, bool isQuiet, string folder, DrawChoice choice, IDisk disk)
-    : DesignCommand<ImmutableArray<OutputFile>>(terminal, isQuiet)
+    : DesignCommand<DesignOutput>(terminal, isQuiet)
 {
     private readonly Dictionary<string, string> _drawn = new(StringComparer.Ordinal);
 
     protected override int Effort => choice.Effort;
 
-    protected override ImmutableArray<OutputFile> WorkOut(Design design, CancellationToken stop) =>
+    protected override DesignOutput WorkOut(Design design, CancellationToken stop) =>
         DesignFiles.Of(design, choice, stop);
 
-    protected override ExitCode Use(string file, Design design, ImmutableArray<OutputFile> result, CancellationToken stop)
+    protected override ExitCode Use(string file, Design design, DesignOutput result, CancellationToken stop)
     {
         var name = FolderName.Of(design.Airframe.Name);
         if (name.Length == 0)
@@ -34,7 +33,18 @@ internal sealed class DrawCommand(Terminal terminal, bool isQuiet, string folder
         }
 
         var target = Path.Combine(folder, name);
-        DesignFolder.Write(target, result, disk, stop);
+        if (!result.CutFaults.IsEmpty)
+        {
+            foreach (var fault in result.CutFaults)
+            {
+                Messages.Line($"{target}/{fault}");
+            }
+
+            Messages.Error(file, "nothing was written: a cut file would be cut wrongly; please report it with the description");
+            return ExitCode.CutFileFault;
+        }
+
+        DesignFolder.Write(target, result.Files, disk, stop);
         if (!IsQuiet)
         {
             var cut = design.Parts.Count(part => part.Making == Making.Cut);

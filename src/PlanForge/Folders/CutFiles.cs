@@ -11,6 +11,9 @@ namespace PlanForge.Folders;
 /// <summary>The files of a design for the cutter: one a part, and one a sheet of stock with its parts in place.</summary>
 internal static class CutFiles
 {
+    private const string PartFolder = "parts/";
+    private const string Millimetres = "_mm";
+
     /// <summary>All of them, parts before sheets.</summary>
     /// <param name="design">The design.</param>
     /// <param name="version">The version of DXF.</param>
@@ -21,8 +24,8 @@ internal static class CutFiles
         foreach (var drawing in design.Cuts)
         {
             stop.ThrowIfCancellationRequested();
-            yield return new(DxfName($"parts/{drawing.Name}", version), DxfWriter.Write(drawing, design.CutProfile, version));
-            yield return new($"parts/{drawing.Name}.svg", SvgCutWriter.Write(drawing, design.CutProfile));
+            yield return new(DxfName(PartFolder + drawing.Name, version), DxfWriter.Write(drawing, design.CutProfile, version));
+            yield return new($"{PartFolder}{drawing.Name}.svg", SvgCutWriter.Write(drawing, design.CutProfile));
         }
 
         foreach (var sheet in SheetsOf(design.Nests, design.Cuts))
@@ -32,6 +35,11 @@ internal static class CutFiles
             yield return new($"cut/{sheet.Name}.svg", SvgCutWriter.Write(sheet, design.CutProfile));
         }
     }
+
+    /// <summary>The id of the part that a DXF file is of; null for a sheet of stock.</summary>
+    public static string? PartOf(string path) => path.StartsWith(PartFolder, StringComparison.Ordinal)
+        ? Path.GetFileNameWithoutExtension(path).Replace(Millimetres, "", StringComparison.Ordinal)
+        : null;
 
     /// <summary>The nests with the drawings for the cutter on them.</summary>
     internal static IEnumerable<CutSheet> SheetsOf(NestPlan nests, ImmutableArray<CutDrawing> cuts)
@@ -50,5 +58,5 @@ internal static class CutFiles
     }
 
     // R12 cannot say its unit: the name does.
-    private static string DxfName(string name, DxfVersion version) => version == DxfVersion.R12 ? $"{name}_mm.dxf" : $"{name}.dxf";
+    private static string DxfName(string name, DxfVersion version) => version == DxfVersion.R12 ? $"{name}{Millimetres}.dxf" : $"{name}.dxf";
 }

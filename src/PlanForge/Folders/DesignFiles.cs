@@ -9,22 +9,37 @@ namespace PlanForge.Folders;
 /// <summary>Turns a design into the files of its folder. The same design gives the same bytes.</summary>
 internal static class DesignFiles
 {
-    /// <summary>All files, the manifest last.</summary>
+    /// <summary>All files, and what is wrong with those for the cutter.</summary>
     /// <param name="design">The design.</param>
     /// <param name="choice">How it is to be written.</param>
     /// <param name="stop">Asked between the files.</param>
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
-    public static ImmutableArray<OutputFile> Of(Design design, DrawChoice choice, CancellationToken stop)
+    public static DesignOutput Of(Design design, DrawChoice choice, CancellationToken stop)
     {
         // The PDFs take as long as all other files together.
         var plan = Task.Run(() => PlanFiles.Of(design, choice.Print, stop), stop);
         var files = ImmutableArray.CreateBuilder<OutputFile>();
         files.AddRange(CutFiles.Of(design, choice.Dxf, stop));
+        var faults = CutFileCheck.Of(files, NestedParts(design), design.Airframe.Cutter.HoldingTabs is not null);
         AddSheets(design, files, stop);
         files.Add(new("report.json", Report.Of(design)));
         files.AddRange(plan.GetAwaiter().GetResult());
         files.Add(Manifest.Of(design.Airframe.Name, files));
-        return files.DrainToImmutable();
+        return new(files.DrainToImmutable(), faults);
+    }
+
+    private static HashSet<string> NestedParts(Design design)
+    {
+        var parts = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var sheet in design.Nests.Sheets)
+        {
+            foreach (var part in sheet.Parts)
+            {
+                parts.Add(part.Part.Id);
+            }
+        }
+
+        return parts;
     }
 
     private static void AddSheets(Design design, ImmutableArray<OutputFile>.Builder files, CancellationToken stop)

@@ -1,0 +1,34 @@
+using System.Collections.Immutable;
+using PlanForge.Output.Inspection;
+
+namespace PlanForge.Folders;
+
+/// <summary>Looks through the cut files of a run before they are written, as <c>inspect</c> does with files on the disk.</summary>
+internal static class CutFileCheck
+{
+    /// <summary>The faults of the DXF files; none for sound ones. The SVG files have the same lines, and a part on stock those of its sheet.</summary>
+    /// <param name="files">The files.</param>
+    /// <param name="nested">Ids of the parts that lie on sheets of stock.</param>
+    /// <param name="isHeld">True when parts are held in their sheet: then contours are open on purpose.</param>
+    public static ImmutableArray<string> Of(IEnumerable<OutputFile> files, IReadOnlySet<string> nested, bool isHeld)
+    {
+        var faults = ImmutableArray.CreateBuilder<string>();
+        foreach (var file in files)
+        {
+            if (!file.Path.EndsWith(".dxf", StringComparison.Ordinal) || (CutFiles.PartOf(file.Path) is { } part && nested.Contains(part)))
+            {
+                continue;
+            }
+
+            foreach (var finding in CutFileInspector.Inspect(file.Path, file.Content.ToArray(), new()).Findings)
+            {
+                if (finding.Severity == FindingSeverity.Fault && !(isHeld && finding.Code is (FindingCode.OpenContour or FindingCode.Gap)))
+                {
+                    faults.Add(finding.In(file.Path));
+                }
+            }
+        }
+
+        return faults.ToImmutable();
+    }
+}
