@@ -132,7 +132,7 @@ public sealed class ApplicationTests : IDisposable
         Assert.Equal((ExitCode.Done, ""), (run.Code, run.Messages));
         Assert.StartsWith($"{_folder["plans"]}/{SmallDesign.FolderName}: ", run.Results, StringComparison.Ordinal);
         Assert.Equal(
-            ["manifest.json", "parts/", "parts/former-F1.dxf", "parts/former-F1.svg", "parts/former-F1_mm.dxf", "plan-a4.pdf", "plan.pdf", "report.json", "sheets/"],
+            ["manifest.json", "parts/", "parts/former-F1.dxf", "parts/former-F1.svg", "plan-a4.pdf", "plan.pdf", "report.json", "sheets/"],
             _folder.Everything($"plans/{SmallDesign.FolderName}").Where(path => !path.StartsWith("sheets/s", StringComparison.Ordinal)));
     }
 

@@ -28,8 +28,10 @@ internal sealed class NestFindings(ImmutableArray<StockDescription> stocks, Disp
             var first = match.Parts[0];
             _all.Add(Diagnostic.Warning(
                 stocks[0].At,
-                $"no stock is {first.Material.Trim()} of {Length(first.Thickness)} within {Length(StockMatch.GreatestDifference)}; "
-                    + $"not laid out: {Titles(match.Parts)}"));
+                first.Material.AsSpan().Trim().IsEmpty
+                    ? $"parts without a `material` are not laid out on stock: {Titles(match.Parts)}"
+                    : $"no stock is {first.Material.Trim()} of {Length(first.Thickness)} within {Length(StockMatch.GreatestDifference)}; "
+                        + $"not laid out: {Titles(match.Parts)}"));
             return;
         }
 

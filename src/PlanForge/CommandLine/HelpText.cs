@@ -15,7 +15,7 @@ internal static class HelpText
         ("planforge draw designs/oxbow-1420.yaml --printer attic", "pages stretched for one printer"),
         ("planforge calibrate --paper Letter", "a page to measure a printer by"),
         ("planforge calibrate --printer attic --across 179.6 --up 259.1", "keep what you measured"),
-        ("planforge coupon --material \"birch ply\" --thickness 3.1", "a test piece for the cutter"),
+        ("planforge coupon --material balsa --thickness 3.1", "a test piece for the cutter"),
         ("planforge coupon --measured 98.4", "the kerf it tells"),
         ("planforge inspect parts/*.dxf --thickness 3 --sheet 600x300", "look through cut files"),
         ("planforge schema > planforge.schema.json", "let an editor know the keys"),

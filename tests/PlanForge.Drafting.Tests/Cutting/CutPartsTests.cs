@@ -1,6 +1,7 @@
 using PlanForge.Airframe.Diagnostics;
 using PlanForge.Drafting.Cutting;
 using PlanForge.Drafting.Model;
+using PlanForge.Drafting.PartDrawings;
 using PlanForge.Geometry;
 using PlanForge.Geometry.Regions;
 using PlanForge.Parts;
@@ -75,8 +76,7 @@ public sealed class CutPartsTests
     {
         foreach (var (part, drawing) in Cuts.OfDesigns(new(0.2, At)))
         {
-            var drawn = part.Lines.Where(line => line.Use == LineUse.Cut).Select(line => line.Path);
-            Assert.Equal(drawn.Sum(Corners), drawing.Contours().Sum(Corners));
+            Assert.Equal(CutDrawings.Of(part).Contours().Sum(Corners), drawing.Contours().Sum(Corners));
         }
 
         // Corners: joints that turn by more than a twentieth of a degree.

@@ -1,6 +1,7 @@
 using PlanForge.Airframe;
 using PlanForge.Airframe.Diagnostics;
 using PlanForge.Drafting.Cutting;
+using PlanForge.Drafting.PartDrawings;
 using PlanForge.Geometry;
 using PlanForge.Parts;
 
@@ -18,7 +19,7 @@ public sealed class HoldingTabsTests
         var cutter = new CutterDescription(null, new("test", 1, 1)) { HoldingTabs = new(width, count, new("test", 1, 1)) };
         foreach (var (part, drawing) in Cuts.OfDesigns(cutter))
         {
-            var outlines = part.Lines.Where(line => line.Use == LineUse.Cut && line.Path.SignedArea > 0).Select(line => line.Path).ToList();
+            var outlines = CutDrawings.Of(part).Contours().Where(path => path.SignedArea > 0).ToList();
             var stretches = drawing.Contours().Where(path => !path.IsClosed).ToList();
             Assert.Equal(count * outlines.Count, stretches.Count);
             Assert.Equal(outlines.Length() - (width * count * outlines.Count), stretches.Length(), 1e-6);
