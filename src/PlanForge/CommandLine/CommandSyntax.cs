@@ -20,6 +20,8 @@ internal sealed record OperandSyntax(string Text, int Least, int Most, Immutable
 
     public static OperandSyntax Files { get; } = new("FILE...", 1, int.MaxValue, []);
 
+    public static OperandSyntax DesignAndMeasured { get; } = new("DESIGN MEASURED", 2, 2, []);
+
     public static OperandSyntax OneOf(string text, ImmutableArray<string> words) => new(text, 1, 1, words);
 
     public static OperandSyntax AtMostOneOf(string text, ImmutableArray<string> words) => new(text, 0, 1, words);
