@@ -39,6 +39,11 @@ internal static class Application
             return new CouponCommand(terminal, arguments).Run();
         }
 
+        if (arguments.Command == Syntax.Bench)
+        {
+            return new BenchCommand(terminal, isQuiet, arguments.Has(Syntax.Json)).Run(arguments.Operands[0], arguments.Operands[1]);
+        }
+
         if (arguments.Command == Syntax.Check)
         {
             return new CheckCommand(terminal, isQuiet, arguments.Has(Syntax.Json)).Run(arguments.Operands);

@@ -31,8 +31,8 @@ public sealed record PinPoints(double Across, Point3 Front, Point3 Rear, double 
         return new(across, front, rear, bench.Clearance - lowest);
     }
 
-    // The chord line's end on the panel that holds y: the panel's leading edge line, or its trailing edge line.
-    private static Point3 EdgeAt(RiggedAirframe airframe, double y, double fraction)
+    /// <summary>The chord line's end on the panel that holds y: fraction 0 on its leading edge line, 1 on its trailing edge line.</summary>
+    internal static Point3 EdgeAt(RiggedAirframe airframe, double y, double fraction)
     {
         var wing = airframe.Wing;
         var it = wing.Panels[wing.PanelAt(y)];

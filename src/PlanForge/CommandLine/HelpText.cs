@@ -13,6 +13,7 @@ internal static class HelpText
         ("planforge draw designs/oxbow-1420.yaml", "write output/oxbow-1420/"),
         ("planforge draw designs/*.yaml --to /tmp/plans", "several designs, another folder"),
         ("planforge draw designs/oxbow-1420.yaml --printer attic", "pages stretched for one printer"),
+        ("planforge bench designs/oxbow-1420.yaml measured.yaml", "what to sand after measuring"),
         ("planforge calibrate --paper Letter", "a page to measure a printer by"),
         ("planforge calibrate --printer attic --across 179.6 --up 259.1", "keep what you measured"),
         ("planforge coupon --material balsa --thickness 3.1", "a test piece for the cutter"),

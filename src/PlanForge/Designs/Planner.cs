@@ -23,17 +23,8 @@ internal static class Planner
     public static PlanningResult Plan(string path, int effort, CancellationToken stop)
     {
         var texts = new Dictionary<string, string>(StringComparer.Ordinal);
-        var text = TextFile.Read(path, out var bytes, out var fault);
-        texts[path] = text;
-        if (fault is not null)
-        {
-            return new(null, [fault], texts);
-        }
-
-        var folder = path[..(path.LastIndexOfAny(['/', Path.DirectorySeparatorChar]) + 1)];
         var sources = ImmutableArray.CreateBuilder<SourceFile>();
-        sources.Add(new(Path.GetFileName(path), bytes));
-        var read = AirframeReader.Read(path, text, name => ReadSection(folder, name, texts, sources));
+        var read = Read(path, texts, sources);
         if (read.Airframe is not { } airframe)
         {
             return new(null, read.Diagnostics, texts);
@@ -84,6 +75,26 @@ internal static class Planner
         }
 
         return NestPlan.Of(parts.Parts, airframe.Stock, airframe.DisplayUnit, new() { Effort = effort, Kerf = kerf });
+    }
+
+    /// <summary>Reads a description with its section files; builds nothing.</summary>
+    /// <param name="path">The description, as the user gave it.</param>
+    /// <param name="texts">Takes the text of each file that was read, by its name in the findings.</param>
+    /// <param name="sources">Takes the files.</param>
+    /// <exception cref="IOException">The description or a section file cannot be read.</exception>
+    /// <exception cref="UnauthorizedAccessException">The description or a section file may not be read.</exception>
+    public static ReadResult Read(string path, Dictionary<string, string> texts, ImmutableArray<SourceFile>.Builder sources)
+    {
+        var text = TextFile.Read(path, out var bytes, out var fault);
+        texts[path] = text;
+        if (fault is not null)
+        {
+            return new(null, [fault]);
+        }
+
+        var folder = path[..(path.LastIndexOfAny(['/', Path.DirectorySeparatorChar]) + 1)];
+        sources.Add(new(Path.GetFileName(path), bytes));
+        return AirframeReader.Read(path, text, name => ReadSection(folder, name, texts, sources));
     }
 
     private static IEnumerable<Diagnostic> TileFaults(AirframeDescription airframe)

@@ -1,0 +1,102 @@
+using System.Collections.Immutable;
+using PlanForge.Airframe.Measuring;
+using PlanForge.Parts.Wording;
+
+namespace PlanForge.Parts.Bench.Measuring;
+
+/// <summary>Says what the bench found, to the builder who stands at the tail and looks forward: left is port, right is starboard.</summary>
+/// <param name="text">Writes lengths.</param>
+public sealed class BenchTexts(MeasureText text)
+{
+    /// <summary>Each unknown with its uncertainty, or what is lacking to settle it.</summary>
+    public ImmutableArray<(string Label, string Value)> Estimates(RoundResult round)
+    {
+        ArgumentNullException.ThrowIfNull(round);
+        return [.. round.Estimates.Select(it => (LabelOf(it.Unknown), it.HalfWidth is { } half ? ValueOf(it.Unknown, it.Value, half) : "not settled: " + it.Lack))];
+    }
+
+    /// <summary>Each error at pins and cords with its verdict.</summary>
+    public ImmutableArray<(string Label, string Value, string Verdict)> Checks(RoundResult round)
+    {
+        ArgumentNullException.ThrowIfNull(round);
+        return [.. round.Checks.Select(check => (LabelOf(check.Kind), $"{WithSign(check.Value)} ± {text.FineWithUnit(check.HalfWidth)}", VerdictOf(check)))];
+    }
+
+    /// <summary>What to do about a round, one sentence a line; empty when everything that is settled is in order.</summary>
+    public ImmutableArray<string> Advice(RoundResult round)
+    {
+        ArgumentNullException.ThrowIfNull(round);
+        var lines = ImmutableArray.CreateBuilder<string>();
+        var faulty = round.Checks.Where(check => !check.IsWithin).Select(check => check.Kind).ToArray();
+        if (round.Correction is { } correction && (faulty.Contains(CheckKind.Across) || faulty.Contains(CheckKind.Rise)))
+        {
+            lines.Add($"Sand the saddles by the table, at most {text.FineWithUnit(correction.Most)}; the root leading edge then {MoveOf(correction.LeadingEdgeMove)}.");
+            lines.Add($"Or shim instead: {ShimText(correction.Shims)}.");
+        }
+
+        if (round.Square is { } square && faulty.Contains(CheckKind.Square))
+        {
+            lines.Add($"Move the trailing edge at the root {text.FineWithUnit(square.TrailingEdge)} to the {SideOf(square.To)}: "
+                + $"the {SideOf(square.To)} tip goes {text.FineWithUnit(square.Tip)} forward, the other as much aft.");
+        }
+
+        if (faulty.Contains(CheckKind.RiseAcross))
+        {
+            lines.Add("The wing is warped: its halves stand at different incidences. Sanding turns both alike and cannot cure that; "
+                + "the saddles are corrected for the mean of both. Straighten the wing, or live with it.");
+        }
+
+        return lines.ToImmutable();
+    }
+
+    /// <summary>Head of the table of <see cref="TakeOff"/>.</summary>
+    public static ImmutableArray<string> TakeOffHead => ["from front", "station", "left (port)", "right (starboard)"];
+
+    /// <summary>Rows of the wood to take off, front to rear.</summary>
+    public IEnumerable<ImmutableArray<string>> TakeOff(SaddleCorrection correction)
+    {
+        ArgumentNullException.ThrowIfNull(correction);
+        return correction.Stations.Select(station => ImmutableArray.Create(
+            text.Column(station.FromFront), text.Column(station.Station), text.Fine(station.Port), text.Fine(station.Starboard)));
+    }
+
+    /// <summary>A length with its sign.</summary>
+    public string WithSign(double length) => (length > 0 ? "+" : "") + text.Fine(length);
+
+    /// <summary>What a check is called.</summary>
+    public static string LabelOf(CheckKind kind) => kind switch
+    {
+        CheckKind.Across => "right (starboard) pins over left (port)",
+        CheckKind.Rise => "rise of front over rear pins, against the drawn",
+        CheckKind.RiseAcross => "rise on the right (starboard) over the left (port)",
+        _ => "cord to the right (starboard) tip over the left (port)",
+    };
+
+    private static string LabelOf(PoseUnknown unknown) => unknown switch
+    {
+        PoseUnknown.Incidence => "incidence, leading edge up",
+        PoseUnknown.Roll => "roll, right (starboard) up",
+        PoseUnknown.Warp => "warp, right (starboard) leading edge up",
+        PoseUnknown.Height => "height of the root leading edge",
+        PoseUnknown.Yaw => "yaw, right (starboard) tip forward",
+        _ => "place aft",
+    };
+
+    private string ValueOf(PoseUnknown unknown, double value, double half) => unknown is PoseUnknown.Height or PoseUnknown.Aft
+        ? $"{WithSign(value)} ± {text.FineWithUnit(half)}"
+        : $"{(value > 0 ? "+" : "")}{MeasureText.Rounded(value * 180 / Math.PI, 3)} ± {MeasureText.Rounded(half * 180 / Math.PI, 3)}°";
+
+    private string VerdictOf(BenchCheck check)
+    {
+        var verdict = $"{(check.IsWithin ? "within" : "OUT of")} {text.FineWithUnit(check.Tolerance)}";
+        return check.IsSure ? verdict : verdict + ", as far as the readings tell";
+    }
+
+    private string MoveOf(double move) => move <= 0 ? $"comes down {text.FineWithUnit(-move)}" : $"goes up {text.FineWithUnit(move)}";
+
+    private static string SideOf(Hand hand) => BenchMarks.NameOf(hand);
+
+    private string ShimText(SaddleShims shims) =>
+        $"left (port) front {text.Fine(shims.PortFront)}, rear {text.Fine(shims.PortRear)}; "
+        + $"right (starboard) front {text.Fine(shims.StarboardFront)}, rear {text.FineWithUnit(shims.StarboardRear)}";
+}

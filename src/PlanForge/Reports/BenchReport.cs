@@ -1,0 +1,127 @@
+using System.Text.Json;
+using PlanForge.Parts;
+using PlanForge.Parts.Bench.Measuring;
+
+namespace PlanForge.Reports;
+
+/// <summary>Writes what the bench found as JSON, for programs: millimetres and degrees.</summary>
+internal static class BenchReport
+{
+    /// <summary>The report.</summary>
+    public static byte[] Of(RiggedAirframe airframe, BenchResult result) => JsonText.Write(json =>
+    {
+        json.WriteStartObject();
+        json.WriteString("planforge", ToolVersion.Text);
+        json.WriteString("design", airframe.Description.Name);
+        json.WriteString("fingerprint", airframe.Description.Issue.Fingerprint.Code);
+        json.WriteStartArray("rounds");
+        foreach (var round in result.Rounds)
+        {
+            WriteRound(json, round);
+        }
+
+        json.WriteEndArray();
+        json.WriteStartArray("warnings");
+        foreach (var finding in result.Findings)
+        {
+            json.WriteStringValue(finding.Message);
+        }
+
+        json.WriteEndArray();
+        json.WriteEndObject();
+    });
+
+    private static void WriteRound(Utf8JsonWriter json, RoundResult round)
+    {
+        json.WriteStartObject();
+        json.WriteString("name", round.Name);
+        json.WriteBoolean("within_tolerance", round.IsWithin);
+        json.WriteStartArray("pose");
+        foreach (var estimate in round.Estimates)
+        {
+            var isLength = estimate.Unknown is PoseUnknown.Height or PoseUnknown.Aft;
+            var unit = isLength ? 1 : 180 / Math.PI;
+            json.WriteStartObject();
+            json.WriteString("unknown", NameOf(estimate.Unknown));
+            if (estimate.HalfWidth is { } half)
+            {
+                json.WriteNumber("value", FigureUnits.Rounded(estimate.Value * unit));
+                json.WriteNumber("plus_minus", FigureUnits.Rounded(half * unit));
+                json.WriteString("unit", isLength ? "mm" : "deg");
+            }
+            else
+            {
+                json.WriteString("lacks", estimate.Lack);
+            }
+
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        WriteChecks(json, round);
+        WriteCorrection(json, round);
+        json.WriteEndObject();
+    }
+
+    private static void WriteChecks(Utf8JsonWriter json, RoundResult round)
+    {
+        json.WriteStartArray("errors");
+        foreach (var check in round.Checks)
+        {
+            json.WriteStartObject();
+            json.WriteString("error", BenchTexts.LabelOf(check.Kind));
+            json.WriteNumber("value_mm", FigureUnits.Rounded(check.Value));
+            json.WriteNumber("plus_minus_mm", FigureUnits.Rounded(check.HalfWidth));
+            json.WriteNumber("tolerance_mm", FigureUnits.Rounded(check.Tolerance));
+            json.WriteBoolean("within", check.IsWithin);
+            json.WriteBoolean("sure", check.IsSure);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void WriteCorrection(Utf8JsonWriter json, RoundResult round)
+    {
+        if (round.Correction is { } correction)
+        {
+            json.WriteStartArray("take_off_mm");
+            foreach (var station in correction.Stations)
+            {
+                json.WriteStartObject();
+                json.WriteNumber("station", FigureUnits.Rounded(station.Station));
+                json.WriteNumber("port", FigureUnits.Rounded(station.Port));
+                json.WriteNumber("starboard", FigureUnits.Rounded(station.Starboard));
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+            json.WriteStartObject("shims_mm");
+            json.WriteNumber("port_front", FigureUnits.Rounded(correction.Shims.PortFront));
+            json.WriteNumber("port_rear", FigureUnits.Rounded(correction.Shims.PortRear));
+            json.WriteNumber("starboard_front", FigureUnits.Rounded(correction.Shims.StarboardFront));
+            json.WriteNumber("starboard_rear", FigureUnits.Rounded(correction.Shims.StarboardRear));
+            json.WriteEndObject();
+            json.WriteNumber("leading_edge_move_mm", FigureUnits.Rounded(correction.LeadingEdgeMove));
+        }
+
+        if (round.Square is { } square)
+        {
+            json.WriteStartObject("square");
+            json.WriteString("trailing_edge_to", square.To == Airframe.Measuring.Hand.Port ? "port" : "starboard");
+            json.WriteNumber("trailing_edge_mm", FigureUnits.Rounded(square.TrailingEdge));
+            json.WriteNumber("tip_mm", FigureUnits.Rounded(square.Tip));
+            json.WriteEndObject();
+        }
+    }
+
+    private static string NameOf(PoseUnknown unknown) => unknown switch
+    {
+        PoseUnknown.Incidence => "incidence",
+        PoseUnknown.Roll => "roll",
+        PoseUnknown.Warp => "warp",
+        PoseUnknown.Height => "height",
+        PoseUnknown.Yaw => "yaw",
+        _ => "aft",
+    };
+}
