@@ -74,7 +74,7 @@ internal static class Syntax
         "inspect", "Say what would go wrong with cut files at the cutter.", OperandSyntax.CutFiles, [Thickness, SheetSize, Json, Quiet]);
 
     public static CommandSyntax Coupon { get; } = new(
-        "coupon", "Write a test piece for a cutter's kerf and fit, or work out the kerf from it.", OperandSyntax.None,
+        "coupon", "Write a test piece for a cutter's kerf and fit, or tell the kerf from it.", OperandSyntax.None,
         [SheetMaterial, Thickness, ToCutFile, Force, Measured, Quiet]);
 
     public static CommandSyntax Schema { get; } = new(
