@@ -50,7 +50,7 @@ public static class AirframeReader
         var tailplane = TailplaneReader.Read(values.Mapping(AirframeFormat.Tailplane), sections, findings);
         var shims = FittingReader.Shims(values.Mapping(AirframeFormat.Shims), findings);
         var thrustLine = FittingReader.ThrustLine(values.Mapping(AirframeFormat.ThrustLine));
-        var bench = FittingReader.Bench(values.Mapping(AirframeFormat.Bench));
+        var bench = BenchReader.Read(values.Mapping(AirframeFormat.Bench), fuselage, wing, findings);
         var stock = WorkshopReader.Stock(values.List(AirframeFormat.Stock), findings);
         var sheets = WorkshopReader.Sheets(values.Mapping(AirframeFormat.Sheets), units);
         var cutter = WorkshopReader.Cutter(values.Mapping(AirframeFormat.Cutter));
