@@ -16,6 +16,7 @@ public sealed class SetupSheet : IPartKind
         var targets = SetupTargets.Of(airframe);
         yield return Board(airframe, targets);
         yield return Readings(airframe, targets);
+        yield return Places(airframe, targets);
     }
 
     private Part Board(RiggedAirframe airframe, SetupTargets targets)
@@ -23,7 +24,6 @@ public sealed class SetupSheet : IPartKind
         var sketch = new PartSketch();
         SetupSketch.Add(targets.Tail is not null, sketch);
         AddSteps(airframe.WingSide, airframe.Text, sketch);
-        SetupTables.AddPlaces(airframe, targets, sketch);
         return sketch.AsTemplate("bench-setup", Title, "Bench set-up");
     }
 
@@ -32,18 +32,25 @@ public sealed class SetupSheet : IPartKind
         var sketch = new PartSketch();
         var all = targets.All();
         SetupTables.AddTargets(all, airframe.Text, sketch);
-        SetupTables.AddAngles(airframe, targets, sketch);
         foreach (var target in all)
         {
             sketch.Figure(target.Key, $"Set-up, {target.Name}", target.Value, FigureQuantity.Length);
         }
 
+        return sketch.AsTemplate("bench-readings", Title, "Readings on the board");
+    }
+
+    private Part Places(RiggedAirframe airframe, SetupTargets targets)
+    {
+        var sketch = new PartSketch();
+        SetupTables.AddPlaces(airframe, targets, sketch);
+        SetupTables.AddAngles(airframe, targets, sketch);
         if (targets.Tail is { } tail)
         {
             sketch.Figure("setup.tail.over", "Set-up, T1 to T3 along the datum line", tail.Over, FigureQuantity.Length);
         }
 
-        return sketch.AsTemplate("bench-readings", Title, "Readings on the board");
+        return sketch.AsTemplate("bench-places", Title, "Places on the board and angles");
     }
 
     private static void AddSteps(WingSide side, MeasureText text, PartSketch sketch)

@@ -24,11 +24,11 @@ public class LevelRestTests
         Assert.True(Assert.Single(rest.Profile.Segments).IsLine);
         var edge = rest.Profile.End - rest.Profile.Start;
         Assert.Equal(Degrees(-incidence), edge.Angle, 9);
-        Assert.Equal(200, edge.Length, 6);
+        Assert.Equal(200, edge.Length, 5);
         Assert.Equal(Degrees(incidence), rest.Incidence, 9);
 
         // Rise over the chord: the rear is higher by chord times the sine.
-        Assert.Equal(200 * Math.Sin(Degrees(incidence)), rest.UpperAtRear - rest.Upper, 6);
+        Assert.Equal(200 * Math.Sin(Degrees(incidence)), rest.UpperAtRear - rest.Upper, 5);
     }
 
     // Closed form: twist grows linearly along the panel; half way out it is half of that at the tip.
