@@ -42,7 +42,8 @@ internal static class BenchReader
 
     private static void CheckPlace(MappingValues? cradle, double thickness, FuselageDescription? body, Findings findings)
     {
-        if (cradle is null || body is null)
+        // A body without stations was reported.
+        if (cradle is null || body is not { Stations.Length: > 0 })
         {
             return;
         }

@@ -22,7 +22,7 @@ public sealed class SetupSheet : IPartKind
     private Part Board(RiggedAirframe airframe, SetupTargets targets)
     {
         var sketch = new PartSketch();
-        SetupSketch.Add(targets.Tail is not null, sketch);
+        SetupSketch.Add(airframe.WingSide == WingSide.Upper, targets.Tail is not null, sketch);
         AddSteps(airframe.WingSide, airframe.Text, sketch);
         return sketch.AsTemplate("bench-setup", Title, "Bench set-up");
     }

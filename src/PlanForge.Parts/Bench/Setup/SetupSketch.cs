@@ -8,52 +8,55 @@ internal static class SetupSketch
     private const double Pin = 3;
 
     /// <summary>Adds the views.</summary>
+    /// <param name="isLow">True for a wing under the body.</param>
     /// <param name="hasTail">True to show the tailplane's pins.</param>
     /// <param name="sketch">Takes the lines and labels.</param>
-    public static void Add(bool hasTail, PartSketch sketch)
+    public static void Add(bool isLow, bool hasTail, PartSketch sketch)
     {
-        AddFront(new(0, 0), sketch);
-        AddSide(new(90, 0), hasTail, sketch);
+        AddFront(new(0, 0), isLow, sketch);
+        AddSide(new(90, 0), isLow, hasTail, sketch);
         AddPlan(new(70, -82), hasTail, sketch);
     }
 
     // Seen from the tail looking forward: port is left.
-    private static void AddFront(Point2 at, PartSketch sketch)
+    private static void AddFront(Point2 at, bool isLow, PartSketch sketch)
     {
         Point2 P(double x, double y) => at + new Vector2(x, y);
         sketch.Line(LineUse.Edge, P(-68, 0), P(68, 0));
         sketch.Line(LineUse.Edge, Path2.Rectangle(new(at.X - 12, at.Y + 10, at.X + 12, at.Y + 38)));
         sketch.Line(LineUse.Edge, Path2.Polyline(P(-16, 0), P(-16, 22), P(-12, 22), P(-12, 10), P(12, 10), P(12, 22), P(16, 22), P(16, 0)));
-        sketch.Line(LineUse.Edge, Path2.Polyline(P(-66, 48), P(0, 38), P(66, 48)));
+        var wing = isLow ? 10 : 38;
+        sketch.Line(LineUse.Edge, Path2.Polyline(P(-66, wing + 10), P(0, wing), P(66, wing + 10)));
         sketch.Line(LineUse.Datum, P(-30, 26), P(30, 26));
         sketch.Label("datum line", P(32, 25), Anchor.Start);
         sketch.Label("board", P(40, 1.5), Anchor.Start);
-        sketch.Line(LineUse.Station, P(-26, 0), P(-26, 42));
-        sketch.Line(LineUse.Station, P(26, 0), P(26, 42));
-        sketch.Label("P1, P3", P(-26, 46));
-        sketch.Label("P2, P4", P(26, 46));
-        sketch.Label("left, port", P(-66, 30), Anchor.Start);
-        sketch.Label("right, starboard", P(66, 32), Anchor.End);
-        sketch.Label("left tip", P(-66, 51), Anchor.Start);
-        sketch.Label("right tip", P(66, 51), Anchor.End);
+        sketch.Line(LineUse.Station, P(-26, 0), P(-26, wing + 4));
+        sketch.Line(LineUse.Station, P(26, 0), P(26, wing + 4));
+        sketch.Label("P1, P3", P(-26, wing + 8));
+        sketch.Label("P2, P4", P(26, wing + 8));
+        sketch.Label("left, port", P(-66, 33), Anchor.Start);
+        sketch.Label("right, starboard", P(66, 33), Anchor.End);
+        sketch.Label("left tip", P(-66, wing + 13), Anchor.Start);
+        sketch.Label("right tip", P(66, wing + 13), Anchor.End);
         sketch.Label("from the tail, looking forward; not to scale", P(0, -5));
     }
 
     // Nose to the left.
-    private static void AddSide(Point2 at, bool hasTail, PartSketch sketch)
+    private static void AddSide(Point2 at, bool isLow, bool hasTail, PartSketch sketch)
     {
         Point2 P(double x, double y) => at + new Vector2(x, y);
         sketch.Line(LineUse.Edge, P(-4, 0), P(96, 0));
         sketch.Line(LineUse.Edge, Path2.Polygon(P(0, 16), P(20, 12), P(90, 24), P(90, 30), P(50, 38), P(18, 40), P(0, 32)));
-        sketch.Line(LineUse.Edge, Path2.Polyline(P(16, 0), P(16, 12.6)));
+        sketch.Line(LineUse.Edge, Path2.Polyline(P(10, 0), P(10, 14)));
         sketch.Line(LineUse.Edge, Path2.Polyline(P(62, 0), P(62, 19)));
         sketch.Line(LineUse.Datum, P(-4, 26), P(96, 26));
-        sketch.Line(LineUse.Edge, P(20, 44), P(48, 41));
-        sketch.Line(LineUse.Station, P(20, 44 - Pin), P(20, 44 + Pin));
-        sketch.Line(LineUse.Station, P(48, 41 - Pin), P(48, 41 + Pin));
-        sketch.Label("P1, P2", P(20, 50));
-        sketch.Label("P3, P4", P(48, 48));
-        sketch.Label("cradle", P(18, 4), Anchor.Start);
+        var wing = isLow ? 14 : 44;
+        sketch.Line(LineUse.Edge, P(20, wing), P(48, wing - 3));
+        sketch.Line(LineUse.Station, P(20, wing - Pin), P(20, wing + Pin));
+        sketch.Line(LineUse.Station, P(48, wing - 3 - Pin), P(48, wing - 3 + Pin));
+        sketch.Label("P1, P2", P(22, isLow ? 6 : 50));
+        sketch.Label("P3, P4", P(48, isLow ? 4 : 48));
+        sketch.Label("cradle", P(8, 3), Anchor.End);
         sketch.Label("cradle", P(64, 4), Anchor.Start);
         sketch.Label("from the left (port); not to scale", P(46, -5));
         if (hasTail)
