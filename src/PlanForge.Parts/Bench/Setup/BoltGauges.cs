@@ -9,20 +9,19 @@ namespace PlanForge.Parts.Bench.Setup;
 /// <summary>Gauges that stand beside the drill: one edge on the wood, the other along the axis of the wing bolts.</summary>
 internal static class BoltGauges
 {
-    private const double Length = 40;
-    private const double Height = 60;
-
     /// <summary>The gauge that stands on the bolt plate, seen from the port side: front on the left.</summary>
     public static Part OnPlate(RiggedAirframe airframe, BoltAxis axis, string kind)
     {
         var (text, sketch) = (airframe.Text, new PartSketch());
+        var sizes = JigSizes.Of(text.Unit);
+        var (length, height) = (sizes.GaugeLength, sizes.GaugeHeight);
 
         // A low wing's plate is drilled from below, with the airframe upside down: there the lean is the other way.
         var isUpright = airframe.WingSide == WingSide.Lower;
-        var over = Height * Math.Tan(isUpright ? axis.Lean : -axis.Lean);
-        Add(Path2.Polygon(new Point2(-Length, 0), Point2.Origin, new(over, Height), new(-Length, Height)), "on the plate", sketch);
+        var over = height * Math.Tan(isUpright ? axis.Lean : -axis.Lean);
+        Add(Path2.Polygon(new Point2(-length, 0), Point2.Origin, new(over, height), new(-length, height)), "on the plate", sizes, sketch);
         sketch.Note($"Stand it on the bolt plate{(isUpright ? "" : ", airframe upside down")}, front forward, and sight the drill along the leaning edge.");
-        sketch.Note($"It leans {text.FineWithUnit(Math.Abs(over))} {(over >= 0 ? "aft" : "forward")} over {text.CoarseWithUnit(Height)}: {MeasureText.Angle(axis.Obliquity)}.");
+        sketch.Note($"It leans {text.FineWithUnit(Math.Abs(over))} {(over >= 0 ? "aft" : "forward")} over {text.CoarseWithUnit(height)}: {MeasureText.Angle(axis.Obliquity)}.");
         sketch.Figure("bolt_gauge.plate.over", "Bolt gauge, lean over its height", over, FigureQuantity.Length);
         return AsPart(sketch, airframe, "bolt-gauge-plate", kind, "Drilling gauge for the bolt plate");
     }
@@ -33,6 +32,7 @@ internal static class BoltGauges
         // Drilled from the side away from the body.
         var side = airframe.WingSide == WingSide.Lower ? WingSide.Upper : WingSide.Lower;
         var up = side == WingSide.Upper ? 1 : -1;
+        var sizes = JigSizes.Of(airframe.Description.DisplayUnit);
         var profile = new WingProfile(airframe.Wing, side, axis.Across);
         double Behind(double w)
         {
@@ -41,28 +41,28 @@ internal static class BoltGauges
         }
 
         var end = RootFinder.Bracketed(Behind, WingShape.Nose, 1, 1e-13) ?? 1;
-        var begin = Math.Sqrt(Math.Max(0, (end * end) - (Length / airframe.Wing.RootChord)));
+        var begin = Math.Sqrt(Math.Max(0, (end * end) - (sizes.GaugeLength / airframe.Wing.RootChord)));
         var foot = profile.At(end).Point;
         var lower = ArcFitter.Fit(
             [.. profile.Samples(begin, end).Select(sample => new CurveSample(
                 new(sample.Point.X - foot.X, up * (sample.Point.Y - foot.Y)), new(sample.Direction.X, up * sample.Direction.Y)))],
             Drawn.Tolerance);
-        var over = up * Height * Math.Tan(axis.Lean);
+        var over = up * sizes.GaugeHeight * Math.Tan(axis.Lean);
         var sketch = new PartSketch();
-        Add(Path2.Closed([.. lower.Vertices[..^1], new(lower.End), new(new(over, Height)), new(new(lower.Start.X, Height))]), "on the wing", sketch);
+        Add(Path2.Closed([.. lower.Vertices[..^1], new(lower.End), new(new(over, sizes.GaugeHeight)), new(new(lower.Start.X, sizes.GaugeHeight))]), "on the wing", sizes, sketch);
         sketch.Note(
             $"Stand it on the wing's {(up > 0 ? "upper" : "lower")} side, along the body, its point on the mark of the hole, front forward; sight the drill along the leaning edge: square to the root chord line.");
         return AsPart(sketch, airframe, "bolt-gauge-wing", kind, "Drilling gauge for the bolts in the wing");
     }
 
-    private static void Add(Path2 contour, string name, PartSketch sketch)
+    private static void Add(Path2 contour, string name, JigSizes sizes, PartSketch sketch)
     {
         sketch.Line(LineUse.Cut, contour);
-        var bounds = contour.Bounds;
-        sketch.Engrave(name, new((-Length / 2) - 1, Height - 12), 2.5);
-        sketch.Label("FRONT", new(-Length + 3, Height - 22), Anchor.Start);
-        sketch.Across(new(bounds.MinX, Height), new(contour.Vertices[^2].Point.X, Height), 1);
-        sketch.Up(new(bounds.MaxX, 0), new(contour.Vertices[^2].Point.X, Height), -1);
+        var (bounds, length, height) = (contour.Bounds, sizes.GaugeLength, sizes.GaugeHeight);
+        sketch.Engrave(name, new((-length / 2) - 1, height - 12), 2.5);
+        sketch.Label("FRONT", new(-length + 3, height - 22), Anchor.Start);
+        sketch.Across(new(bounds.MinX, height), new(contour.Vertices[^2].Point.X, height), 1);
+        sketch.Up(new(bounds.MaxX, 0), new(contour.Vertices[^2].Point.X, height), -1);
     }
 
     private static Part AsPart(PartSketch sketch, RiggedAirframe airframe, string id, string kind, string title)

@@ -7,9 +7,6 @@ namespace PlanForge.Parts.Bench.Setup;
 /// <summary>Two cradles that hold the body with its datum line parallel to the board, and the feet they stand on.</summary>
 public sealed class CradleParts : IPartKind
 {
-    // Height of a foot, mm: with a half-lap of half of it the cradle stands square by itself.
-    private const double FootHeight = 30;
-
     // Common practice, no source: less wood than this under the body breaks.
     private const double LeastWood = 15;
 
@@ -22,7 +19,7 @@ public sealed class CradleParts : IPartKind
         var cradles = airframe.Description.Bench.Cradles;
         var stations = CradleStations.Of(airframe);
         var board = -BoardHeight.OfDatum(airframe);
-        var foot = FootHeight;
+        var foot = JigSizes.Of(airframe.Description.DisplayUnit).FootHeight;
         var made = new List<Part>();
         foreach (var (name, station) in new[] { ("front", stations.Front), ("rear", stations.Rear) })
         {

@@ -19,7 +19,7 @@ internal static class CradleTexts
     {
         var text = airframe.Text;
         var thickness = airframe.Description.Bench.Cradles.Thickness;
-        AddMarks(name, station, outline, text, sketch);
+        AddMarks(name, station, outline, slotAt, text, sketch);
         AddSizes(outline, slotAt, foot, sketch);
         sketch.Note("Seen from the tail: port on the left. The lower edge stands on the board, the datum line is parallel to it.");
         sketch.Note($"Front face at station {text.CoarseWithUnit(station)}. No padding in the opening: it would lift the body.");
@@ -34,7 +34,7 @@ internal static class CradleTexts
         sketch.Figure($"{key}.bevel_side", $"{title}: bevel of the sides", outline.SideBevel(thickness), FigureQuantity.Angle);
     }
 
-    private static void AddMarks(string name, double station, CradleOutline outline, MeasureText text, PartSketch sketch)
+    private static void AddMarks(string name, double station, CradleOutline outline, double slotAt, MeasureText text, PartSketch sketch)
     {
         var (width, board) = (outline.HalfWidth, outline.Board);
         sketch.Line(LineUse.Centre, new(0, board - Overhang), new(0, Math.Max(outline.Top, 0) + Overhang));
@@ -44,7 +44,10 @@ internal static class CradleTexts
         sketch.Line(LineUse.Station, new(width, board), new(width + LabelledOverhang, board));
         sketch.Label("board", new(width + 8, board + 1), Anchor.Start);
         var middle = (board + outline.Bottom) / 2;
-        sketch.Engrave($"{name} {text.Coarse(station)}", new(0, middle));
+
+        // Either side of the centre line: a narrow cradle has no room for both on one.
+        sketch.Engrave(name, new(-slotAt / 2, middle));
+        sketch.Engrave(text.Coarse(station), new(slotAt / 2, middle), 2.5);
         sketch.Label("port", new(-width + 1.5, outline.Top - 4), Anchor.Start);
         sketch.Label("starboard", new(width - 1.5, outline.Top - 4), Anchor.End);
     }

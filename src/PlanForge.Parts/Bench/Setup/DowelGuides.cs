@@ -8,9 +8,6 @@ namespace PlanForge.Parts.Bench.Setup;
 /// <summary>Two plates that make a drilling guide: held apart, their holes lie on the dowels' axes behind the cross-former.</summary>
 internal static class DowelGuides
 {
-    /// <summary>Clear distance between the plates, mm; a block of wood of this thickness between them.</summary>
-    public const double Apart = 20;
-
     // Wood around the holes, in dowel diameters.
     private const double Margin = 2.5;
 
@@ -20,7 +17,7 @@ internal static class DowelGuides
         var thickness = airframe.Description.Bench.Cradles.Thickness;
         var face = former.Station + former.Thickness;
         var near = face + (thickness / 2);
-        var far = near + thickness + Apart;
+        var far = near + thickness + JigSizes.Of(airframe.Description.DisplayUnit).PlatesApart;
 
         // Both plates have one outline, so that their edges flush put the holes where they belong.
         var (low, high) = (Math.Min(axis.HeightAt(near), axis.HeightAt(far)), Math.Max(axis.HeightAt(near), axis.HeightAt(far)));
@@ -58,7 +55,7 @@ internal static class DowelGuides
         sketch.Hole(hole.Centre, hole.Across, new(outline.MaxX + 8, outline.MaxY), DowelTexts.Hole(axis, text));
         var drop = hole.Centre.Y - face;
         sketch.Note(
-            $"Glue both plates to a block of {text.CoarseWithUnit(Apart)}, edges flush; clamp the near one to the rear face of {former.Name}, centre lines and the level line on its holes together.");
+            $"Glue both plates to a block of {text.CoarseWithUnit(JigSizes.Of(text.Unit).PlatesApart)}, edges flush; clamp the near one to the rear face of {former.Name}, centre lines together, the level line through the middles of its holes.");
         sketch.Note(
             $"The axis rises {MeasureText.Angle(axis.Rise)} towards the nose: here the hole lies {text.FineWithUnit(Math.Abs(drop))} {(drop > 0 ? "above" : "below")} the former's (level line).");
         sketch.Figure($"drill_guide.{name}.drop", $"Drilling guide, {name} plate: hole above that of the former", drop, FigureQuantity.Length);

@@ -61,8 +61,8 @@ public sealed class SetupSheet : IPartKind
         sketch.Note("2. Draw the centre line and the cradles' stations on the board, stand the cradles on them, centre lines together, and pin the feet.");
         sketch.Note("3. Lay the body in, mark its datum line on both sides, and measure it above the board at both cradles, left and right. Do not go on before it agrees.");
         sketch.Note(side == WingSide.Lower
-            ? "4. Put the wing on its dowels and saddles without force, its centre mark on the body's. Set the pins P1 to P4 at the edges."
-            : "4. Hold the wing up to its saddles with the bolts, finger-tight, its centre mark on the body's. Set the pins P1 to P4 at the edges.");
+            ? "4. Put the wing on its dowels and saddles without force, its centre mark on the body's. Set the pins at the edges: P1 and P2 leading, P3 and P4 trailing, in the middle of its thickness."
+            : "4. Hold the wing up to its saddles with the bolts, finger-tight, its centre mark on the body's. Set the pins at the edges: P1 and P2 leading, P3 and P4 trailing, in the middle of its thickness.");
         sketch.Note("5. Cords first: turn the wing until both are alike. Then heights, then rises; write them down before touching anything.");
         sketch.Note(side == WingSide.Lower
             ? "6. A corner that reads high: its saddle is high there, sand that place with the sanding form. A corner that reads low: sand the other three."

@@ -29,6 +29,7 @@ internal static class SetupTables
         var (cradles, rests, board) = (CradleStations.Of(airframe), LevelRestPlaces.Of(airframe), targets.Pins.BoardBelowDatum);
         Add("front cradle, station of its front face", cradles.Front);
         Add("rear cradle, station of its front face", cradles.Rear);
+        Add("from one to the other, front face to front face", cradles.Rear - cradles.Front);
         Add("datum line above the board", board);
         Add("P1 to P4, from the centre line", targets.Pins.Across);
         Add("level rests of the wing, from the centre line: root", rests.Root);
@@ -99,10 +100,10 @@ internal static class SetupTables
 
         if (airframe.Description.ThrustLine is { } thrust)
         {
-            // Common practice, no source: thrust angles are checked with a stick on the shaft.
-            const double Stick = 100;
-            Add("down-thrust", thrust.Down, Stick, isAlongChord: false);
-            Add("side-thrust to starboard (right)", thrust.Right, Stick, isAlongChord: false);
+            // Checked with a stick on the shaft.
+            var stick = JigSizes.Of(airframe.Description.DisplayUnit).Stick;
+            Add("down-thrust", thrust.Down, stick, isAlongChord: false);
+            Add("side-thrust to the right (starboard)", thrust.Right, stick, isAlongChord: false);
         }
 
         sketch.Table("Angles as rises", ["angle", "degrees", "rise, mm", "rise, in", $"over, {airframe.Text.UnitName}"], rows);

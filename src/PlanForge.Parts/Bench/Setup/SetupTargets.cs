@@ -46,25 +46,25 @@ internal sealed record SetupTargets(PinPoints Pins, TailPins? Tail, Point3 Tip, 
         var (front, rear) = (Pins.Front, Pins.Rear);
         Add("datum.front", "datum line at the front cradle", Pins.BoardBelowDatum, Across);
         Add("datum.rear", "datum line at the rear cradle", Pins.BoardBelowDatum, Across);
-        Add("p1", "P1 height", Pins.FrontAboveBoard, Across);
-        Add("p2", "P2 height", Pins.FrontAboveBoard, Across);
-        Add("p3", "P3 height", Pins.RearAboveBoard, Across);
-        Add("p4", "P4 height", Pins.RearAboveBoard, Across);
-        Add("rise.port", "P1 over P3, left", Pins.Rise, Rise);
-        Add("rise.starboard", "P2 over P4, right", Pins.Rise, Rise);
+        Add("p1", "P1 height, front left (port)", Pins.FrontAboveBoard, Across);
+        Add("p2", "P2 height, front right (starboard)", Pins.FrontAboveBoard, Across);
+        Add("p3", "P3 height, rear left (port)", Pins.RearAboveBoard, Across);
+        Add("p4", "P4 height, rear right (starboard)", Pins.RearAboveBoard, Across);
+        Add("rise.port", "P1 over P3, left (port)", Pins.Rise, Rise);
+        Add("rise.starboard", "P2 over P4, right (starboard)", Pins.Rise, Rise);
         Add("across.front", "P1 to P2, across", 2 * front.Y, Across);
         Add("across.rear", "P3 to P4, across", 2 * rear.Y, Across);
         Add("along", "P1 to P3 and P2 to P4", front.DistanceTo(rear), Across);
         Add("diagonal", "P1 to P4 and P2 to P3", front.DistanceTo(rear with { Y = -rear.Y }), Across);
-        Add("tip.port", "left tip height", TipAboveBoard, Tips);
-        Add("tip.starboard", "right tip height", TipAboveBoard, Tips);
-        Add("cord.port", "cord to left tip", CordLength, Tips);
-        Add("cord.starboard", "cord to right tip", CordLength, Tips);
+        Add("tip.port", "left (port) tip height, leading edge", TipAboveBoard, Tips);
+        Add("tip.starboard", "right (starboard) tip height, leading edge", TipAboveBoard, Tips);
+        Add("cord.port", "cord to left (port) tip, leading edge", CordLength, Tips);
+        Add("cord.starboard", "cord to right (starboard) tip, leading edge", CordLength, Tips);
         if (Tail is { } tail)
         {
             Add("tail.front", "T1 and T2 height", tail.Front.Z + Pins.BoardBelowDatum, Across);
-            Add("tail.rise.port", "T1 over T3, left", tail.Rise, Rise);
-            Add("tail.rise.starboard", "T2 over T4, right", tail.Rise, Rise);
+            Add("tail.rise.port", "T1 over T3, left (port)", tail.Rise, Rise);
+            Add("tail.rise.starboard", "T2 over T4, right (starboard)", tail.Rise, Rise);
         }
 
         return targets.ToImmutable();
