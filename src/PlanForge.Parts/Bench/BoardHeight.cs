@@ -43,7 +43,7 @@ internal static class BoardHeight
         var lowest = Math.Min(LowestOfBody(airframe.Body), LowestOfWing(airframe.Wing));
         foreach (var former in airframe.Description.Formers)
         {
-            lowest = HangsTo(former, airframe) is { } height ? Math.Min(lowest, height) : lowest;
+            lowest = HangsTo(former, airframe) is { } height && height < lowest ? height : lowest;
         }
 
         return lowest;
