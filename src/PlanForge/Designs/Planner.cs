@@ -24,6 +24,7 @@ internal static class Planner
     {
         var texts = new Dictionary<string, string>(StringComparer.Ordinal);
         var sources = ImmutableArray.CreateBuilder<SourceFile>();
+        var folder = FolderOf(path);
         var read = Read(path, texts, sources);
         if (read.Airframe is not { } airframe)
         {
@@ -92,10 +93,13 @@ internal static class Planner
             return new(null, [fault]);
         }
 
-        var folder = path[..(path.LastIndexOfAny(['/', Path.DirectorySeparatorChar]) + 1)];
+        var folder = FolderOf(path);
         sources.Add(new(Path.GetFileName(path), bytes));
         return AirframeReader.Read(path, text, name => ReadSection(folder, name, texts, sources));
     }
+
+    /// <summary>The folder of a file as the user gave it, with its last separator; empty for a bare name.</summary>
+    private static string FolderOf(string path) => path[..(path.LastIndexOfAny(['/', Path.DirectorySeparatorChar]) + 1)];
 
     private static IEnumerable<Diagnostic> TileFaults(AirframeDescription airframe)
     {
