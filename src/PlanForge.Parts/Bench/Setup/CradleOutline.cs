@@ -11,7 +11,7 @@ namespace PlanForge.Parts.Bench.Setup;
 /// <param name="Board">Height of the board: minus that of the datum line above it, mm.</param>
 /// <param name="Bottom">Height of the lowest point of the opening, mm.</param>
 /// <param name="Top">Height of the arms' upper ends, mm.</param>
-/// <param name="HalfOpening">Greatest half-breadth of the opening, mm.</param>
+/// <param name="HalfOpening">Half-breadth of the opening between the arms' upper ends, where it is widest, mm.</param>
 /// <param name="HalfWidth">Half the width of the whole cradle, mm.</param>
 internal sealed record CradleOutline(
     Region2 Wood, Path2 Front, Path2 Rear, double Board, double Bottom, double Top, double HalfOpening, double HalfWidth)
@@ -47,7 +47,8 @@ internal sealed record CradleOutline(
         var above = Path2.Rectangle(new(-half, WidestHeight(body), half, bounds.MaxY + Clear));
         var opening = body.Union(Region2.FromContours(FillRule.NonZero, [above]));
         var blank = Region2.FromContours(FillRule.NonZero, [Path2.Rectangle(new(-half - arm, board, half + arm, top))]);
-        return new(blank.Difference(opening), front, rear, board, bounds.MinY, top, half, half + arm);
+        var wood = blank.Difference(opening);
+        return new(wood, front, rear, board, bounds.MinY, top, HalfOpeningAt(top, wood), half + arm);
     }
 
     /// <summary>The angle that the seat's bottom is bevelled by, radians: positive when the body drops towards the tail.</summary>
@@ -55,6 +56,23 @@ internal sealed record CradleOutline(
 
     /// <summary>The angle that the seat's sides are bevelled by, radians: positive when the body widens towards the tail.</summary>
     public double SideBevel(double thickness) => Math.Atan((Rear.Bounds.MaxX - Front.Bounds.MaxX) / thickness);
+
+    // The inner corner of the starboard arm's upper end.
+    private static double HalfOpeningAt(double top, Region2 wood)
+    {
+        const double Tolerance = 1e-6;
+        var half = wood.Bounds.MaxX;
+        foreach (var contour in wood.Contours)
+        {
+            foreach (var vertex in contour.Vertices)
+            {
+                var isInner = Math.Abs(vertex.Point.Y - top) < Tolerance && vertex.Point.X > 0;
+                half = isInner ? Math.Min(half, vertex.Point.X) : half;
+            }
+        }
+
+        return half;
+    }
 
     // The lowest place of the greatest breadth, as near as a hundredth of a millimetre.
     private static double WidestHeight(Region2 body)

@@ -28,7 +28,7 @@ internal static class CradleTexts
         var title = $"Cradle, {name}";
         sketch.Figure($"{key}.station", $"{title}: station of its front face", station, FigureQuantity.Length);
         sketch.Figure($"{key}.datum", $"{title}: datum line above the board", -outline.Board, FigureQuantity.Length);
-        sketch.Figure($"{key}.opening", $"{title}: width of the opening", 2 * outline.HalfOpening, FigureQuantity.Length);
+        sketch.Figure($"{key}.opening", $"{title}: width of the opening between the arms", 2 * outline.HalfOpening, FigureQuantity.Length);
         sketch.Figure($"{key}.seat", $"{title}: lowest point of the opening above the board", outline.Bottom - outline.Board, FigureQuantity.Length);
         sketch.Figure($"{key}.bevel_bottom", $"{title}: bevel of the bottom", outline.BottomBevel(thickness), FigureQuantity.Angle);
         sketch.Figure($"{key}.bevel_side", $"{title}: bevel of the sides", outline.SideBevel(thickness), FigureQuantity.Angle);

@@ -111,6 +111,18 @@ public class CradleTests
         }
     }
 
+    // Closed form: an ellipse of semi-axes 40 and 50 is, 45 % of its depth up, 40 √(1 − 0.1²) wide to a side.
+    [Fact]
+    public void Between_the_arms_the_opening_is_as_wide_as_the_body_there()
+    {
+        var description = Description.PlateOnBox(0, 0);
+        description = description with { Fuselage = description.Fuselage with { Stations = [Ellipse(0, 40, 70, -30), Ellipse(500, 40, 70, -30)] } };
+        var cradle = Description.Single(description, "cradle-front");
+        Assert.Equal(80 * Math.Sqrt(1 - (0.1 * 0.1)), cradle.Value("cradles.front.opening"), 0.02);
+        var across = cradle.Dimensions.OfType<PartDimension.Linear>().Single(dimension => Math.Abs(dimension.From.Y - 15) < 1e-9);
+        Assert.Contains(cradle.Lines(LineUse.Cut).Single().Vertices, vertex => vertex.Point.DistanceTo(across.To) < 1e-6);
+    }
+
     [Fact]
     public void Cradles_stand_at_the_quarters_unless_a_former_is_near()
     {
