@@ -22,7 +22,7 @@ internal static class BadReadings
         {
             var (it, way) = (marks[mark].Readings[reading], off > 0 ? "more" : "less");
             report(it.At, $"{marks[mark].Name}, reads {text.FineWithUnit(it.Value)}, {text.FineWithUnit(Math.Abs(off))} {way} than the other readings "
-                + "allow (over 4 standard deviations): measure it again");
+                + "allow (over 4 standard deviations): measure it again, and what it was compared with");
             return;
         }
 

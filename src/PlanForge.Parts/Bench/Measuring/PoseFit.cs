@@ -49,10 +49,21 @@ internal sealed class PoseFit
     /// <param name="pivot">The drawn root leading edge.</param>
     /// <param name="resolution">Step of the rule, mm.</param>
     /// <param name="scatter">Standard deviation of one reading besides, mm; null when it is not known.</param>
-    public static PoseFit Of(ImmutableArray<BenchMark> marks, Point3 pivot, double resolution, double? scatter)
+    public static PoseFit Of(ImmutableArray<BenchMark> marks, Point3 pivot, double resolution, double? scatter) =>
+        Of(marks, pivot, resolution, scatter, SoughtBy(marks));
+
+    /// <summary>Fits the pose of a wing that is taken to have no warp.</summary>
+    /// <param name="marks">The lengths, at least one.</param>
+    /// <param name="pivot">The drawn root leading edge.</param>
+    /// <param name="resolution">Step of the rule, mm.</param>
+    /// <param name="scatter">Standard deviation of one reading besides, mm; null when it is not known.</param>
+    public static PoseFit OfTrueWing(ImmutableArray<BenchMark> marks, Point3 pivot, double resolution, double? scatter) =>
+        Of(marks, pivot, resolution, scatter, SoughtBy(marks).Remove(PoseUnknown.Warp));
+
+    private static PoseFit Of(
+        ImmutableArray<BenchMark> marks, Point3 pivot, double resolution, double? scatter, ImmutableArray<PoseUnknown> sought)
     {
         const int StepCount = 5;
-        var sought = SoughtBy(marks);
         var weights = WeightsOf(marks, resolution, scatter);
         WingPose pose = default;
         Step step = default;

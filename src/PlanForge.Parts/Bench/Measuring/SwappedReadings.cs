@@ -24,7 +24,7 @@ internal static class SwappedReadings
     {
         var misfit = Misfit(marks, pivot);
         var residual = Residual(marks, pivot, round);
-        (double Left, BenchMark First, string Message)? best = null;
+        var likely = new List<(double Before, double After, string With, BenchMark First, string What)>();
         foreach (var (pairs, what) in Exchanges(marks))
         {
             var exchanged = Exchanged(marks, pairs);
@@ -33,21 +33,25 @@ internal static class SwappedReadings
 
             void Consider(double before, double after, double least, string with)
             {
-                if (before > least && after < before / Better && (best is not { } known || after < known.Left))
+                if (before > least && after < before / Better)
                 {
-                    best = (after, marks[pairs[0].A], $"{what} are likely swapped: exchanged, the heights agree with {with} to "
-                        + $"{text.FineWithUnit(after)} instead of {text.FineWithUnit(before)}");
+                    likely.Add((before, after, with, marks[pairs[0].A], what));
                 }
             }
         }
 
-        if (best is var (_, first, message))
+        if (likely.Count == 0)
         {
-            report(first.Readings[0].At, message);
-            return true;
+            return false;
         }
 
-        return false;
+        // The drawing says more than the readings among themselves, with which everything exchanged agrees as well as nothing. Two
+        // exchanges may mend the same fault equally well: then both are named.
+        var best = likely.MinBy(it => (it.With == "the drawing" ? 0 : 1, it.After));
+        var names = likely.Where(it => it.With == best.With && it.After < best.After + (round.Resolution / 4)).Select(it => it.What);
+        report(best.First.Readings[0].At, $"{string.Join(", or ", names)} are likely swapped: exchanged, the heights agree with {best.With} to "
+            + $"{text.FineWithUnit(best.After)} instead of {text.FineWithUnit(best.Before)}");
+        return true;
     }
 
     private static IEnumerable<(ImmutableArray<(int A, int B)> Pairs, string What)> Exchanges(ImmutableArray<BenchMark> marks)
@@ -75,7 +79,8 @@ internal static class SwappedReadings
             ([(frontStarboard, rearStarboard)], "the front and the rear pin on the right (starboard)"),
             ([(frontPort, frontStarboard)], "the left (port) and the right (starboard) front pin"),
             ([(rearPort, rearStarboard)], "the left (port) and the right (starboard) rear pin"),
-            ([(tipPort, tipStarboard)], "left (port) and right (starboard) of the tips, or of all pins,"),
+            ([(tipPort, tipStarboard)], "the left (port) and the right (starboard) tip"),
+            ([(frontPort, frontStarboard), (rearPort, rearStarboard)], "left (port) and right (starboard) of all pins"),
         ];
         return all.Where(exchange => exchange.Pairs.All(pair => pair.A >= 0 && pair.B >= 0));
     }
@@ -96,9 +101,10 @@ internal static class SwappedReadings
     private static double Misfit(ImmutableArray<BenchMark> marks, Point3 pivot) =>
         Spread(marks, mark => mark.Length(default, pivot), takesMeanOff: true);
 
+    // Off the best seat of a wing without warp: a warp would take the blame for one exchanged pair.
     private static double Residual(ImmutableArray<BenchMark> marks, Point3 pivot, MeasuringRound round)
     {
-        var pose = PoseFit.Of(marks, pivot, round.Resolution, round.Scatter).Pose;
+        var pose = PoseFit.OfTrueWing(marks, pivot, round.Resolution, round.Scatter).Pose;
         return Spread(marks, mark => mark.Length(pose, pivot), takesMeanOff: false);
     }
 
