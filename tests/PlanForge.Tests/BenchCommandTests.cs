@@ -56,7 +56,7 @@ public sealed class BenchCommandTests : IDisposable
         var run = Run(Measured.Replace("105.25", "10.525", StringComparison.Ordinal));
 
         Assert.Equal((ExitCode.DescriptionFault, ""), (run.Code, run.Results));
-        Assert.Matches(@"m\.yaml:4:76: error: rear pin, left \(port\), reads 10\.53 mm, about a tenth of the [^\n]*\n[^\n]*second[^\n]*\n {75}\^{6}\n", run.Messages);
+        Assert.Matches(@"m\.yaml:4:78: error: rear pin, left \(port\), reads 10\.53 mm, about a tenth of the [^\n]*\n[^\n]*second[^\n]*\n +\^{6}\n", run.Messages);
     }
 
     [Fact]

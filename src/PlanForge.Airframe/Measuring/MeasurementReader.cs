@@ -20,7 +20,7 @@ public static class MeasurementReader
         ArgumentNullException.ThrowIfNull(text);
         var diagnostics = new DiagnosticList(fileName);
         var read = YamlLoader.Load(new SourceText(fileName, text), diagnostics) is { } root
-            ? Read(ReadingLists.Of(root), designUnits, diagnostics)
+            ? Read(new ReadingLists(diagnostics).Of(root), designUnits, diagnostics)
             : null;
         return new(diagnostics.HasErrors ? null : read, diagnostics.ToSorted());
     }

@@ -52,8 +52,10 @@ internal static class MeasuringFormat
 
     public static readonly Key<MappingFormat> Cord = new("cord", CordSet, "Lengths of the cord to both tips.");
 
+    public static readonly WordFormat BoardWords = new("unknown", "as drawn");
+
     public static readonly Key<ChoiceFormat> Board = new("board_offset",
-        new("board-offset", "the height of the datum line above the board", new WordFormat("unknown", "as drawn"), QuantityFormat.PositiveLength),
+        new("board-offset", "the height of the datum line above the board", BoardWords, QuantityFormat.PositiveLength),
         "Height of the datum line above the board.", DefaultsTo("unknown"));
 
     public static readonly Key<QuantityFormat> Resolution = new("resolution", QuantityFormat.PositiveLength,

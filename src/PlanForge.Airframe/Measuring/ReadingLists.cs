@@ -1,3 +1,4 @@
+using PlanForge.Airframe.Diagnostics;
 using PlanForge.Airframe.Reading.Yaml;
 
 namespace PlanForge.Airframe.Measuring;
@@ -5,14 +6,15 @@ namespace PlanForge.Airframe.Measuring;
 /// <summary>
 /// Turns single readings into lists of one, so that <c>port: 168.25</c> and <c>port: [168.25, 168.5]</c> are read by one format.
 /// </summary>
-internal static class ReadingLists
+/// <param name="diagnostics">Receives misspelt words for the board.</param>
+internal sealed class ReadingLists(DiagnosticList diagnostics)
 {
     /// <summary>The file's tree with every reading in a list.</summary>
-    public static YamlMapping Of(YamlMapping root) => At(root, "rounds", rounds => rounds is YamlList list
+    public YamlMapping Of(YamlMapping root) => At(root, "rounds", rounds => rounds is YamlList list
         ? list with { Items = [.. list.Items.Select(Round)] }
         : rounds);
 
-    private static YamlNode Round(YamlNode node)
+    private YamlNode Round(YamlNode node)
     {
         if (node is not YamlMapping round)
         {
@@ -20,7 +22,20 @@ internal static class ReadingLists
         }
 
         round = At(round, "pins", pins => pins is YamlMapping all ? At(At(all, "front", Sides), "rear", Sides) : pins);
-        return At(At(round, "tips", Sides), "cord", Sides);
+        return At(At(At(round, "tips", Sides), "cord", Sides), MeasuringFormat.Board.Name, Board);
+    }
+
+    // A word that is none would be read as an expression, and its fault told in words of expressions.
+    private YamlNode Board(YamlNode node)
+    {
+        if (node is not YamlScalar { IsEmpty: false } scalar || MeasuringFormat.BoardWords.Words.Contains(scalar.Text)
+            || Spelling.Near(scalar.Text, MeasuringFormat.BoardWords.Words) is not { } near)
+        {
+            return node;
+        }
+
+        diagnostics.Error(scalar.At, $"`{MeasuringFormat.Board.Name}` cannot be {Quote.Text(scalar.Text)}; did you mean `{near}`?");
+        return new YamlRefused(scalar.At);
     }
 
     private static YamlNode Sides(YamlNode node) => node is YamlMapping pair ? At(At(pair, "port", Listed), "starboard", Listed) : node;

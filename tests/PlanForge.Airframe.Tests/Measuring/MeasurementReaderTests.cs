@@ -63,7 +63,7 @@ public sealed class MeasurementReaderTests
     [InlineData("pins: {front: {port: -1}}", "1:41: error: each of `port` is -1 mm; it must be over 0 mm")]
     [InlineData("pins: {front: {port: 3 kg}}", "1:41: error: a length is needed here, and `3 kg` is a mass")]
     [InlineData("pins: {front: {port: []}}", "1:41: error: `port` needs at least one, not 0")]
-    [InlineData("pins: {front: {port: 1}}, board_offset: unknwn", "1:60: error: ")]
+    [InlineData("pins: {front: {port: 1}}, board_offset: unknwn", "1:60: error: `board_offset` cannot be `unknwn`; did you mean `unknown`?")]
     [InlineData("cord: {port: 812}", "1:26: error: the cord needs the key `from`")]
     [InlineData("board_offset: unknown", "1:10: error: nothing was measured in `a`: give heights of `pins` or `tips`, or a `cord`")]
     public void What_is_wrong_is_shown_where_it_stands(string keys, string expected)

@@ -7,8 +7,8 @@ namespace PlanForge.Parts.Bench.Measuring;
 /// <remarks>
 /// Weighted least squares about the exact rigid motion (Gauss and Newton's steps). What the readings leave open is found as the null
 /// space of the scaled normal matrix and stays 0. Uncertainty: the law of propagation of uncertainty, a rule's step as a rectangular
-/// distribution (step²/12), repeated readings by their pooled scatter, effective degrees of freedom after Welch and Satterthwaite:
-/// JCGM 100:2008 (GUM), 5.1.2, 4.3.7, 4.2 and G.4 (from memory). The step is common to all readings of one length and does not
+/// distribution (step²/12), repeated readings (three or more to spare) by their pooled scatter, effective degrees of freedom after
+/// Welch and Satterthwaite: JCGM 100:2008 (GUM), 5.1.2, 4.3.7, 4.2 and G.4 (from memory). The step is common to all readings of one length and does not
 /// average out, so no interval is narrower than the step alone makes it.
 /// </remarks>
 internal sealed class PoseFit

@@ -6,6 +6,9 @@ namespace PlanForge.Parts.Bench.Measuring;
 /// <summary>How the readings of a round scatter about a fit, heights and cords apart: they are read by other means.</summary>
 internal sealed class ReadingScatter
 {
+    // Fewer readings to spare say next to nothing of their scatter: one pin read twice would widen every interval sixfold.
+    private const int LeastFreedom = 3;
+
     private readonly ImmutableArray<BenchMark> _marks;
     private readonly double[] _leverages;
     private readonly double _stepVariance;
@@ -74,7 +77,7 @@ internal sealed class ReadingScatter
         }
 
         var pooled = square * pool.Variance / count;
-        return pool.Freedom == 0 ? new(step, step, 0, 0) : isCord ? new(step, 0, 0, pooled) : new(step, 0, pooled, 0);
+        return pool.Freedom < LeastFreedom ? new(step, step, 0, 0) : isCord ? new(step, 0, 0, pooled) : new(step, 0, pooled, 0);
     }
 
     /// <summary>The reading farthest off the others, where it is off by more than four standard deviations; else null.</summary>
@@ -111,18 +114,17 @@ internal sealed class ReadingScatter
         return farthest;
     }
 
-    // With fewer than three readings to spare, the others say nothing of their scatter: one step of the rule is taken for it.
+    // Where the others say nothing of their scatter, one step of the rule is taken for it.
     private (double Sigma, double Factor) Against(Pool pool, double ownShare, double outside)
     {
         const double Four = 4;
-        const int Least = 3;
         if (_known is { } known)
         {
             return (Math.Sqrt(_stepVariance + (known * known)), Four);
         }
 
         var freedom = pool.Freedom - 1;
-        if (freedom < Least)
+        if (freedom < LeastFreedom)
         {
             return (Resolution, Four);
         }
