@@ -49,10 +49,16 @@ public readonly record struct Bounds2(double MinX, double MinY, double MaxX, dou
     /// <summary>The rectangle moved outward by a margin on all sides (inward when negative), mm.</summary>
     public Bounds2 Grown(double margin) => new(MinX - margin, MinY - margin, MaxX + margin, MaxY + margin);
 
+    /// <summary>The rectangle moved without turning; one that contains nothing still does not.</summary>
+    public Bounds2 MovedBy(Vector2 move) => new(MinX + move.X, MinY + move.Y, MaxX + move.X, MaxY + move.Y);
+
     /// <summary>True when the rectangles share at least one point.</summary>
     public bool Touches(Bounds2 other) =>
         MinX <= other.MaxX && other.MinX <= MaxX && MinY <= other.MaxY && other.MinY <= MaxY;
 
     /// <summary>True when the point lies inside or on an edge.</summary>
     public bool Contains(Point2 p) => p.X >= MinX && p.X <= MaxX && p.Y >= MinY && p.Y <= MaxY;
+
+    /// <summary>True when the other rectangle lies inside as a whole; common edges are allowed.</summary>
+    public bool Encloses(Bounds2 other) => other.MinX >= MinX && other.MinY >= MinY && other.MaxX <= MaxX && other.MaxY <= MaxY;
 }

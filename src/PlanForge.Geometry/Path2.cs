@@ -184,6 +184,14 @@ public sealed class Path2
     public Path2 Placed(Placement2 placement) => new(
         [.. Vertices.Select(v => new PathVertex(placement.Apply(v.Point), placement.IsMirrored ? 0 - v.Bulge : v.Bulge))], IsClosed);
 
+    /// <summary>The path made larger about the origin by a factor; bulges are angles and stay.</summary>
+    /// <param name="factor">New length over old, over 0.</param>
+    public Path2 Scaled(double factor)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(factor);
+        return new([.. Vertices.Select(v => v with { Point = new(v.Point.X * factor, v.Point.Y * factor) })], IsClosed);
+    }
+
     /// <summary>The shortest distance from a point to the path itself (not its inside), mm.</summary>
     public double DistanceTo(Point2 point)
     {

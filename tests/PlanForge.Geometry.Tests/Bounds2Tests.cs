@@ -34,4 +34,22 @@ public sealed class Bounds2Tests
         Assert.True(Box.Touches(new(5, 10, 6, 11)));
         Assert.False(Box.Touches(new(5.001, 10, 6, 11)));
     }
+
+    [Fact]
+    public void Moved_bounds_keep_their_size_and_empty_ones_stay_empty()
+    {
+        Assert.Equal(new(-1, 5, 3, 13), Box.MovedBy(new(-2, 3)));
+        Assert.True(Bounds2.Empty.MovedBy(new(-2, 3)).IsEmpty);
+    }
+
+    [Fact]
+    public void Bounds_enclose_themselves_and_what_lies_inside_as_a_whole()
+    {
+        Assert.True(Box.Encloses(Box));
+        Assert.True(Box.Encloses(new(2, 3, 5, 4)));
+        Assert.False(Box.Encloses(Box with { MinX = 0.999 }));
+        Assert.False(Box.Encloses(Box with { MinY = 1.999 }));
+        Assert.False(Box.Encloses(Box with { MaxX = 5.001 }));
+        Assert.False(Box.Encloses(Box with { MaxY = 10.001 }));
+    }
 }

@@ -151,4 +151,24 @@ public sealed class Path2Tests
         Assert.Throws<ArgumentException>(() => Path2.Closed([]));
         Assert.Throws<ArgumentOutOfRangeException>(() => Path2.Circle(new(0, 0), 1).Flattened(0));
     }
+
+    [Fact]
+    public void Scaled_path_keeps_its_kind_and_grows_by_the_factor_and_its_square() => Gen.Select(Outline, Gen.Double[0.05, 20]).Check(
+        300,
+        (path, factor) =>
+        {
+            var scaled = path.Scaled(factor);
+
+            Assert.True(scaled.IsClosed);
+            Assert.Equal(factor * path.Length, scaled.Length, 1e-9 * factor * path.Length);
+            Assert.Equal(factor * factor * path.SignedArea, scaled.SignedArea, 1e-9 * factor * factor * path.Length * path.Length);
+            Assert.Equal(factor * path.Bounds.MinX, scaled.Bounds.MinX, 1e-9 * factor * path.Length);
+            Assert.False(Path2.Line(new(1, 2), new(3, 4)).Scaled(factor).IsClosed);
+        });
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(-1)]
+    public void Scale_must_be_over_0(double factor) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => Path2.Line(new(1, 2), new(3, 4)).Scaled(factor));
 }

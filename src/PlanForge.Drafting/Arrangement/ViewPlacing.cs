@@ -31,7 +31,7 @@ internal sealed class ViewPlacing
         _sketch.Add(side, default);
         _sketch.Add(plan, planMove);
         _sketch.Add(front, frontMove);
-        (_side, _plan, _front) = (side.Bounds, Moved(plan.Bounds, planMove), Moved(front.Bounds, frontMove));
+        (_side, _plan, _front) = (side.Bounds, plan.Bounds.MovedBy(planMove), front.Bounds.MovedBy(frontMove));
     }
 
     private Bounds2 Views => _sketch.Bounds;
@@ -115,15 +115,12 @@ internal sealed class ViewPlacing
             whole.Add(block, corner - UpperLeft(block) + move);
         }
 
-        return new(whole, Moved(_side, move), Moved(_plan, move), Moved(_front, move));
+        return new(whole, _side.MovedBy(move), _plan.MovedBy(move), _front.MovedBy(move));
     }
 
-    private static Bounds2 At(Sketch block, Point2 corner) => Moved(block.Bounds, corner - UpperLeft(block));
+    private static Bounds2 At(Sketch block, Point2 corner) => block.Bounds.MovedBy(corner - UpperLeft(block));
 
     private static Point2 UpperLeft(Sketch block) => new(block.Bounds.MinX, block.Bounds.MaxY);
-
-    private static Bounds2 Moved(Bounds2 bounds, Vector2 move) =>
-        new(bounds.MinX + move.X, bounds.MinY + move.Y, bounds.MaxX + move.X, bounds.MaxY + move.Y);
 }
 
 /// <summary>The placed arrangement.</summary>

@@ -21,7 +21,7 @@ internal sealed class ViewSketch
     public ViewSketch(ImmutableArray<PartLine> lines, double scale, DisplayUnit unit)
     {
         (Scale, Unit) = (scale, unit);
-        _lines = [.. lines.Select(line => line with { Path = Scaled(line.Path, scale) })];
+        _lines = [.. lines.Select(line => line with { Path = line.Path.Scaled(scale) })];
         foreach (var line in _lines)
         {
             Sketch.Stroke(LineConventions.LayerOf(line.Use), line.Path, LineConventions.StyleOf(line.Use));
@@ -107,7 +107,7 @@ internal sealed class ViewSketch
         var occupancy = new Occupancy(area);
         foreach (var item in Sketch.Items)
         {
-            Mark(occupancy, item);
+            occupancy.Mark(item);
         }
 
         if (occupancy.Find(extents.Width + (2 * Air), extents.Height + (2 * Air), wanted, _ => true) is not { } corner)
@@ -126,29 +126,11 @@ internal sealed class ViewSketch
         }
     }
 
-    private static void Mark(Occupancy occupancy, DrawingItem item)
-    {
-        if (item is DrawingItem.Stroke stroke)
-        {
-            occupancy.Mark(stroke.Path);
-        }
-        else
-        {
-            occupancy.Mark(ItemExtents.Of(item));
-        }
-    }
-
     private PartDimension.Linear Dimension(Point2 from, Point2 to, Vector2 direction, double offset, double trueLength, string name)
     {
         var text = Measure.Length(trueLength, Unit);
         var named = name.Length == 0 ? text : $"{name} {text}";
         var room = Math.Abs((to - from).Dot(direction)) - 2;
         return new(from, to, direction, offset, StrokeAlphabet.WidthOf(named, Height) <= room ? named : text);
-    }
-
-    private static Path2 Scaled(Path2 path, double scale)
-    {
-        var vertices = path.Vertices.Select(vertex => new PathVertex(new(vertex.Point.X * scale, vertex.Point.Y * scale), vertex.Bulge));
-        return path.IsClosed ? Path2.Closed(vertices) : Path2.Open(vertices);
     }
 }

@@ -23,6 +23,15 @@ public static class KerfCoupon
     /// <summary>Length of a slot, and width of the middle tongue, mm.</summary>
     public const double SlotLength = 10;
 
+    /// <summary>Width of the whole row as drawn, mm.</summary>
+    public const double RowWidth = Strips * StripWidth;
+
+    /// <summary>The thinnest sheet, mm.</summary>
+    public const double LeastThickness = 0.5;
+
+    /// <summary>The thickest sheet, mm.</summary>
+    public const double GreatestThickness = 25;
+
     // Slots and tongues: three steps of a tenth to either side.
     private const int Steps = 3;
     private const double Step = 0.1;
@@ -41,8 +50,8 @@ public static class KerfCoupon
     public static CutDrawing Of(string material, double thickness)
     {
         ArgumentNullException.ThrowIfNull(material);
-        ArgumentOutOfRangeException.ThrowIfLessThan(thickness, 0.5);
-        ArgumentOutOfRangeException.ThrowIfGreaterThan(thickness, 25);
+        ArgumentOutOfRangeException.ThrowIfLessThan(thickness, LeastThickness);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(thickness, GreatestThickness);
         var sketch = new Sketch();
         AddStrips(sketch);
         AddTongues(sketch, StripLength + Gap);
@@ -55,7 +64,7 @@ public static class KerfCoupon
                 $"Kerf coupon for {sheet}. Do not compensate.",
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"Push the {Strips} strips together and measure the row across: kerf = ({Strips * StripWidth:0} mm - measured) / {Strips}."),
+                    $"Push the {Strips} strips together and measure the row across: kerf = ({RowWidth:0} mm - measured) / {Strips}."),
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"Fit: the slot that holds the sheet as wanted has the size engraved; tongues go into slots of {SlotLength:0} mm."),
@@ -63,18 +72,21 @@ public static class KerfCoupon
         };
     }
 
+    /// <summary>True for a row that came out narrower than it was drawn, but not by half.</summary>
+    /// <param name="measured">Width of the whole row pushed together, mm.</param>
+    public static bool IsPlausible(double measured) => measured is > RowWidth / 2 and < RowWidth;
+
     /// <summary>The kerf from what was measured, mm: (drawn − measured) / strips.</summary>
     /// <param name="measured">Width of the whole row pushed together, mm.</param>
     /// <exception cref="ArgumentOutOfRangeException">The row is not shorter than drawn, or has lost half of it.</exception>
     public static double KerfOf(double measured)
     {
-        const double Drawn = Strips * StripWidth;
-        if (!(measured > Drawn / 2 && measured < Drawn))
+        if (!IsPlausible(measured))
         {
             throw new ArgumentOutOfRangeException(nameof(measured), measured, "The row must be shorter than it was drawn, and longer than half of that.");
         }
 
-        return (Drawn - measured) / Strips;
+        return (RowWidth - measured) / Strips;
     }
 
     private static void AddStrips(Sketch sketch)

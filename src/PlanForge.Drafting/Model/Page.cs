@@ -66,5 +66,5 @@ public sealed record Page(
 public sealed record SheetWindow(Sheet Sheet, Bounds2 Shown, Vector2 Move)
 {
     /// <summary>The rectangle in the page's coordinates.</summary>
-    public Bounds2 Place => new(Shown.MinX + Move.X, Shown.MinY + Move.Y, Shown.MaxX + Move.X, Shown.MaxY + Move.Y);
+    public Bounds2 Place => Shown.MovedBy(Move);
 }

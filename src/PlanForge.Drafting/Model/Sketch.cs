@@ -86,7 +86,7 @@ internal sealed class Sketch
     {
         if (!bounds.IsEmpty)
         {
-            Bounds = Bounds.Joined(new(bounds.MinX + move.X, bounds.MinY + move.Y, bounds.MaxX + move.X, bounds.MaxY + move.Y));
+            Bounds = Bounds.Joined(bounds.MovedBy(move));
         }
     }
 }

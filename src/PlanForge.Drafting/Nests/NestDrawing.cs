@@ -156,19 +156,3 @@ public sealed record NestDrawing(
         }
     }
 }
-
-/// <summary>Paths made smaller for a drawing to scale.</summary>
-internal static class ScaledPath
-{
-    /// <summary>A closed path about the origin; bulges are angles and stay.</summary>
-    public static Path2 Scaled(this Path2 path, double scale)
-    {
-        var vertices = ImmutableArray.CreateBuilder<PathVertex>(path.Vertices.Length);
-        foreach (var vertex in path.Vertices)
-        {
-            vertices.Add(vertex with { Point = new(vertex.Point.X * scale, vertex.Point.Y * scale) });
-        }
-
-        return Path2.Closed(vertices);
-    }
-}

@@ -29,7 +29,7 @@ internal sealed class FlatPart
         Occupancy = new(Sketch.Bounds.IsEmpty ? new(0, 0, 0, 0) : Sketch.Bounds);
         foreach (var item in Sketch.Items)
         {
-            Take(item);
+            Occupancy.Mark(item);
         }
 
         Name = PlaceName();
@@ -108,18 +108,5 @@ internal sealed class FlatPart
         }
 
         return false;
-    }
-
-    private void Take(DrawingItem item)
-    {
-        switch (item)
-        {
-            case DrawingItem.Stroke stroke:
-                Occupancy.Mark(stroke.Path);
-                break;
-            default:
-                Occupancy.Mark(ItemExtents.Of(item));
-                break;
-        }
     }
 }

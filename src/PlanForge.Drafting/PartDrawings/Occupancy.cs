@@ -1,3 +1,4 @@
+using PlanForge.Drafting.Model;
 using PlanForge.Geometry;
 
 namespace PlanForge.Drafting.PartDrawings;
@@ -32,6 +33,19 @@ internal sealed class Occupancy
         _rows = Math.Max(1, (int)Math.Ceiling(area.Height / _cell));
         _taken = new bool[_columns * _rows];
         _counts = new int[(_columns + 1) * (_rows + 1)];
+    }
+
+    /// <summary>Takes the cells along a stroke, or those of the room that a text or a fill takes.</summary>
+    public void Mark(DrawingItem item)
+    {
+        if (item is DrawingItem.Stroke stroke)
+        {
+            Mark(stroke.Path);
+        }
+        else
+        {
+            Mark(ItemExtents.Of(item));
+        }
     }
 
     /// <summary>Takes the cells along a path.</summary>

@@ -130,7 +130,7 @@ internal sealed class FreeRectangles
             for (var j = 0; j < rectangles.Count && !isContained; j++)
             {
                 // Of two equal ones the first stays.
-                isContained = i != j && Holds(rectangles[j], rectangles[i]) && (j < i || rectangles[i] != rectangles[j]);
+                isContained = i != j && rectangles[j].Encloses(rectangles[i]) && (j < i || rectangles[i] != rectangles[j]);
             }
 
             if (!isContained)
@@ -141,7 +141,4 @@ internal sealed class FreeRectangles
 
         return kept;
     }
-
-    private static bool Holds(Bounds2 outer, Bounds2 inner) =>
-        inner.MinX >= outer.MinX && inner.MinY >= outer.MinY && inner.MaxX <= outer.MaxX && inner.MaxY <= outer.MaxY;
 }

@@ -28,9 +28,6 @@ internal sealed class PartPieces
     // More pieces than this mean a sheet on which nothing can be built.
     private const int MostPieces = 400;
 
-    // I and O are misread for figures.
-    private const string Letters = "ABCDEFGHJKLMNPQRSTUVWXYZ";
-
     private readonly Part _part;
     private readonly Sketch _flat;
     private readonly int _columns;
@@ -167,7 +164,7 @@ internal sealed class PartPieces
     private string NameOf(int column, int row, bool isUpright)
     {
         var index = isUpright ? (row * (_columns - 1)) + column - 1 : (_rows * (_columns - 1)) + ((row - 1) * _columns) + column;
-        var letter = Letters[index % Letters.Length].ToString();
-        return index < Letters.Length ? letter : letter + Measure.Number((index / Letters.Length) + 1, 0);
+        var letter = ReferenceLetters.All[index % ReferenceLetters.All.Length].ToString();
+        return index < ReferenceLetters.All.Length ? letter : letter + Measure.Number((index / ReferenceLetters.All.Length) + 1, 0);
     }
 }

@@ -34,11 +34,7 @@ internal sealed record SheetItem(string Title, string Kind, Part? Part, Immutabl
 internal readonly record struct PlacedDrawing(SheetItem Item, Vector2 Move)
 {
     /// <summary>The room it takes on the sheet.</summary>
-    public Bounds2 Place => Moved(Item.Bounds);
-
-    /// <summary>A rectangle of the drawing on the sheet.</summary>
-    public Bounds2 Moved(Bounds2 bounds) =>
-        new(bounds.MinX + Move.X, bounds.MinY + Move.Y, bounds.MaxX + Move.X, bounds.MaxY + Move.Y);
+    public Bounds2 Place => Item.Bounds.MovedBy(Move);
 }
 
 /// <summary>A sheet while drawings are placed on it.</summary>

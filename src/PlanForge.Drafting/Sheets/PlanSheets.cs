@@ -121,7 +121,7 @@ public static class PlanSheets
         return new(number, title, layout.Paper.Width, layout.Paper.Height, new(sketch.Items), [.. parts.Select(part => part.Id)])
         {
             Bookmarks = [.. drawings.Select(drawing => new Bookmark(drawing.Item.Title, drawing.Place))],
-            ScaledViews = [.. drawings.SelectMany(drawing => drawing.Item.ScaledViews.Select(view => view with { Place = drawing.Moved(view.Place) }))],
+            ScaledViews = [.. drawings.SelectMany(drawing => drawing.Item.ScaledViews.Select(view => view with { Place = view.Place.MovedBy(drawing.Move) }))],
         };
     }
 }

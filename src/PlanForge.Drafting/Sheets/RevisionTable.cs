@@ -18,7 +18,7 @@ internal static class RevisionTable
     private static ReadOnlySpan<double> Edges => [0, 18, 118, 146, TitleBlock.Width];
 
     /// <summary>How high the table is, mm; 0 without revisions.</summary>
-    public static double HeightOf(ImmutableArray<RevisionDescription> revisions) => LinesOf(revisions) is 0 and var none ? none : (LinesOf(revisions) + 1) * Pitch;
+    public static double HeightOf(ImmutableArray<RevisionDescription> revisions) => LinesOf(revisions) is > 0 and var lines ? (lines + 1) * Pitch : 0;
 
     /// <summary>Draws the table upwards from its lower left corner.</summary>
     public static void Draw(Sketch sketch, Point2 corner, ImmutableArray<RevisionDescription> revisions)

@@ -22,9 +22,6 @@ internal static class SheetFrame
     // Smaller sheets than A3 have no grid.
     private const double LeastGridArea = 297 * 420;
 
-    // I and O are misread for figures.
-    private const string Letters = "ABCDEFGHJKLMNPQRSTUVWXYZ";
-
     /// <summary>Draws frame, marks and, where the paper is large enough, the grid.</summary>
     public static void Draw(Sketch sketch, SheetLayout layout)
     {
@@ -120,7 +117,7 @@ internal static class SheetFrame
         for (var i = 0; i + 1 < edges.Length; i++)
         {
             // Letters run downwards.
-            var sign = Letters[edges.Length - 2 - i].ToString();
+            var sign = ReferenceLetters.All[edges.Length - 2 - i].ToString();
             var middle = (edges[i] + edges[i + 1]) / 2;
             Sign(sketch, sign, new(frame.MinX - (GridWidth / 2), middle));
             Sign(sketch, sign, new(frame.MaxX + (GridWidth / 2), middle));

@@ -50,8 +50,7 @@ internal sealed class BlockFlow
         sketch.Add(block, move);
         foreach (var view in views.IsDefault ? [] : views)
         {
-            var place = view.Place;
-            shown.Add(view with { Place = new(place.MinX + move.X, place.MinY + move.Y, place.MaxX + move.X, place.MaxY + move.Y) });
+            shown.Add(view with { Place = view.Place.MovedBy(move) });
         }
 
         _top -= block.Bounds.Height + gap;

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using PlanForge.Drafting.Conventions;
 using PlanForge.Drafting.Lettering;
 using PlanForge.Drafting.Model;
@@ -102,15 +101,6 @@ internal static class PageMap
 
         public Bounds2 Of(Bounds2 bounds) => Bounds2.Around(Of(new Point2(bounds.MinX, bounds.MinY)), Of(new Point2(bounds.MaxX, bounds.MaxY)));
 
-        public Path2 Of(Path2 path)
-        {
-            var vertices = ImmutableArray.CreateBuilder<PathVertex>(path.Vertices.Length);
-            foreach (var vertex in path.Vertices)
-            {
-                vertices.Add(new(Of(vertex.Point), vertex.Bulge));
-            }
-
-            return path.IsClosed ? Path2.Closed(vertices) : Path2.Open(vertices);
-        }
+        public Path2 Of(Path2 path) => path.Scaled(Scale).Placed(Placement2.MovedBy(_corner - Point2.Origin));
     }
 }

@@ -1,3 +1,4 @@
+using PlanForge.Drafting.Conventions;
 using PlanForge.Drafting.Measures;
 using PlanForge.Geometry;
 
@@ -9,9 +10,6 @@ namespace PlanForge.Drafting.Tiles;
 /// </summary>
 internal sealed record TileGrid
 {
-    // No I and O: they look like figures.
-    private const string RowLetters = "ABCDEFGHJKLMNPQRSTUVWXYZ";
-
     // A window that is too small by no more than this still holds a sheet, mm.
     private const double Rounding = 1e-6;
 
@@ -78,7 +76,7 @@ internal sealed record TileGrid
     public static string NameOf(int row, int column) => LettersOf(row) + Measure.Number(column + 1, 0);
 
     private static string LettersOf(int row) =>
-        (row >= RowLetters.Length ? LettersOf((row / RowLetters.Length) - 1) : "") + RowLetters[row % RowLetters.Length];
+        (row >= ReferenceLetters.All.Length ? LettersOf((row / ReferenceLetters.All.Length) - 1) : "") + ReferenceLetters.All[row % ReferenceLetters.All.Length];
 
     private static int Count(double length, double window, double overlap) =>
         Math.Max(1, (int)Math.Ceiling((length - overlap - Rounding) / (window - overlap)));

@@ -23,8 +23,8 @@ internal static class TileMarks
     /// <param name="move">From the sheet to the page.</param>
     public static void Draw(Sketch sketch, TiledSheet sheet, int row, int column, Vector2 move)
     {
-        var window = Moved(sheet.Grid.WindowOf(row, column), move);
-        var share = Moved(sheet.Grid.ShareOf(row, column), move);
+        var window = sheet.Grid.WindowOf(row, column).MovedBy(move);
+        var share = sheet.Grid.ShareOf(row, column).MovedBy(move);
         DrawTicks(sketch, window, window, ShortTick);
         DrawTicks(sketch, window, share, LongTick);
         DrawNeighbour(sketch, sheet, row, column - 1, new(window.MinX, window.Centre.Y), new(-1, 0));
@@ -88,7 +88,4 @@ internal static class TileMarks
         var baseline = start + (along * (2 * Triangle)) + (outward * (NameDistance + (isFar ? Height : 0)));
         sketch.Text(Layer.Frame, name, baseline, Height, along.Angle);
     }
-
-    private static Bounds2 Moved(Bounds2 bounds, Vector2 move) =>
-        new(bounds.MinX + move.X, bounds.MinY + move.Y, bounds.MaxX + move.X, bounds.MaxY + move.Y);
 }

@@ -59,9 +59,9 @@ internal static class TilePage
             Height = paper.Height,
             Drawing = new([]),
             Windows = [new(sheet, shown, move)],
-            Bookmarks = [.. sheet.Bookmarks.Select(mark => mark with { Place = Moved(mark.Place, move) })],
+            Bookmarks = [.. sheet.Bookmarks.Select(mark => mark with { Place = mark.Place.MovedBy(move) })],
             ScaledViews = Moved(sheet.ScaledViews, shown, move),
-            FreeLine = Moved(page.FreeLine, move),
+            FreeLine = page.FreeLine.MovedBy(move),
         };
     }
 
@@ -105,13 +105,10 @@ internal static class TilePage
                 Math.Min(view.Place.MaxY, shown.MaxY));
             if (!seen.IsEmpty)
             {
-                result.Add(view with { Place = Moved(seen, move) });
+                result.Add(view with { Place = seen.MovedBy(move) });
             }
         }
 
         return result.ToImmutable();
     }
-
-    private static Bounds2 Moved(Bounds2 bounds, Vector2 move) =>
-        new(bounds.MinX + move.X, bounds.MinY + move.Y, bounds.MaxX + move.X, bounds.MaxY + move.Y);
 }

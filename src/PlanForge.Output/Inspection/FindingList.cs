@@ -22,14 +22,7 @@ internal sealed class FindingList
     /// <summary>All findings in the order of the file, those about the whole file first.</summary>
     public ImmutableArray<Finding> ToSorted()
     {
-        var sorted = new List<Finding>(_items);
-        var order = new Dictionary<Finding, int>(ReferenceEqualityComparer.Instance);
-        foreach (var item in _items)
-        {
-            order[item] = order.Count;
-        }
-
-        sorted.Sort((a, b) => (a.Line, a.Column, order[a]).CompareTo((b.Line, b.Column, order[b])));
+        var sorted = _items.OrderBy(item => (item.Line, item.Column)).ToList();
         foreach (var (code, (count, worst)) in _kinds)
         {
             if (count > MostOfAKind)
@@ -41,7 +34,16 @@ internal sealed class FindingList
         return [.. sorted];
     }
 
-    private void Add(FindingSeverity severity, string code, TextPlace at, string text, Point2? place)
+    /// <summary>Says that a line is drawn where another is: a fault where both are cut, else a warning.</summary>
+    public void Duplicate(bool isCut, TextPlace at, int otherLine, Point2 place, double length) => Add(
+        isCut ? FindingSeverity.Fault : FindingSeverity.Warning,
+        FindingCode.Duplicate,
+        at,
+        FormattableString.Invariant($"runs for {Words.Of(length)} over what line {otherLine} draws, from {Words.Of(place)}; draw it once"),
+        place);
+
+    /// <summary>Says something whose weight the caller decides.</summary>
+    public void Add(FindingSeverity severity, string code, TextPlace at, string text, Point2? place)
     {
         var (count, worst) = _kinds.GetValueOrDefault(code, (0, severity));
         _kinds[code] = (count + 1, severity > worst ? severity : worst);
@@ -56,4 +58,7 @@ internal sealed class FindingList
 internal readonly record struct TextPlace(int Line, int Column)
 {
     public static TextPlace WholeFile => default;
+
+    /// <summary>True when this place comes earlier in the text.</summary>
+    public bool IsBefore(TextPlace other) => (Line, Column).CompareTo((other.Line, other.Column)) < 0;
 }

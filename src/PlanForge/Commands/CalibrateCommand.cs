@@ -47,13 +47,12 @@ internal sealed class CalibrateCommand(Terminal terminal, Arguments arguments)
     {
         var path = arguments.ValueOf(Syntax.ToFile) ?? $"calibration-{paper.Name.ToLowerInvariant()}.pdf";
         var page = PdfWriter.Write(CalibrationPage.Draw(paper), new($"PlanForge {ToolVersion.Text}"));
-        if (File.Exists(path) && !arguments.Has(Syntax.Force) && !File.ReadAllBytes(path).AsSpan().SequenceEqual(page))
+        if (!SingleFile.TryWrite(path, page, mayReplace: arguments.Has(Syntax.Force)))
         {
-            _messages.Error(path, "there is another file of this name; give one with --to, or --force to write over it");
+            _messages.Error(path, SingleFile.AnotherStands);
             return ExitCode.FileSystemFault;
         }
 
-        SingleFile.Replace(path, page);
         Say($"{path}: print it at 100 % and measure\n");
         return ExitCode.Done;
     }

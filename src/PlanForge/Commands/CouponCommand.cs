@@ -11,10 +11,6 @@ namespace PlanForge.Commands;
 /// <summary>Writes the test piece for a cutter, or works out the kerf from what was measured on it.</summary>
 internal sealed class CouponCommand(Terminal terminal, Arguments arguments)
 {
-    private const double LeastThickness = 0.5;
-    private const double GreatestThickness = 25;
-    private const double Drawn = KerfCoupon.Strips * KerfCoupon.StripWidth;
-
     private readonly Messages _messages = new(terminal, arguments.Has(Syntax.Quiet));
 
     /// <summary>Runs the command.</summary>
@@ -40,10 +36,10 @@ internal sealed class CouponCommand(Terminal terminal, Arguments arguments)
             return Fail($"{Syntax.Measured.Name} {text}: {fault}");
         }
 
-        if (!(measured > Drawn / 2 && measured < Drawn))
+        if (!KerfCoupon.IsPlausible(measured))
         {
             return Fail(FormattableString.Invariant(
-                $"{Syntax.Measured.Name} {text}: the row of strips is drawn {Drawn:0} mm wide and must come out narrower, but not by half"));
+                $"{Syntax.Measured.Name} {text}: the row of strips is drawn {KerfCoupon.RowWidth:0} mm wide and must come out narrower, but not by half"));
         }
 
         terminal.Results.Write(FormattableString.Invariant($"kerf: {KerfCoupon.KerfOf(measured):0.###} mm\n"));
@@ -57,9 +53,9 @@ internal sealed class CouponCommand(Terminal terminal, Arguments arguments)
             return Fail($"{Syntax.Thickness.Name} {text}: {fault}");
         }
 
-        if (thickness is < LeastThickness or > GreatestThickness)
+        if (thickness is < KerfCoupon.LeastThickness or > KerfCoupon.GreatestThickness)
         {
-            return Fail(FormattableString.Invariant($"{Syntax.Thickness.Name} {text}: a sheet is {LeastThickness} to {GreatestThickness} mm thick"));
+            return Fail(FormattableString.Invariant($"{Syntax.Thickness.Name} {text}: a sheet is {KerfCoupon.LeastThickness} to {KerfCoupon.GreatestThickness} mm thick"));
         }
 
         var path = arguments.ValueOf(Syntax.ToCutFile) ?? "kerf-coupon.dxf";
@@ -71,13 +67,12 @@ internal sealed class CouponCommand(Terminal terminal, Arguments arguments)
 
         var coupon = KerfCoupon.Of(arguments.ValueOf(Syntax.SheetMaterial) ?? "", thickness);
         var content = isSvg ? SvgCutWriter.Write(coupon, CutProfile.Default) : DxfWriter.Write(coupon, CutProfile.Default);
-        if (File.Exists(path) && !arguments.Has(Syntax.Force) && !File.ReadAllBytes(path).AsSpan().SequenceEqual(content))
+        if (!SingleFile.TryWrite(path, content, mayReplace: arguments.Has(Syntax.Force)))
         {
-            _messages.Error(path, "there is another file of this name; give one with --to, or --force to write over it");
+            _messages.Error(path, SingleFile.AnotherStands);
             return ExitCode.FileSystemFault;
         }
 
-        SingleFile.Replace(path, content);
         if (!arguments.Has(Syntax.Quiet))
         {
             foreach (var note in coupon.Notes)

@@ -105,7 +105,7 @@ public class PlanSheetsTests
         foreach (var sheet in sheets)
         {
             var inks = sheet.Drawings
-                .Select(drawing => drawing.Item.Items.Select(item => drawing.Moved(ItemExtents.Of(item))).ToList()).ToList();
+                .Select(drawing => drawing.Item.Items.Select(item => ItemExtents.Of(item).MovedBy(drawing.Move)).ToList()).ToList();
             for (var i = 0; i < inks.Count; i++)
             {
                 var texts = inks[i].Where((_, item) => sheet.Drawings[i].Item.Items[item] is DrawingItem.Text);

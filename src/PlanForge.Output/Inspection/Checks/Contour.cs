@@ -15,7 +15,7 @@ internal sealed class Contour
             bounds = bounds.Joined(piece.Segment.Bounds);
             Length += piece.Segment.Length;
             CutLength += piece.IsBridge ? 0 : piece.Segment.Length;
-            at = !piece.IsBridge && (piece.At.Line, piece.At.Column).CompareTo((at.Line, at.Column)) < 0 ? piece.At : at;
+            at = !piece.IsBridge && piece.At.IsBefore(at) ? piece.At : at;
         }
 
         (Bounds, At) = (bounds, at);

@@ -17,6 +17,9 @@ internal readonly record struct EndPair(LooseEnd A, LooseEnd B, double Width);
 /// <summary>Pairs loose ends: those across a holding tab, and those that were meant to meet.</summary>
 internal static class EndPairs
 {
+    /// <summary>Gaps that differ by less are equal, mm.</summary>
+    public const double SameWidth = 0.03;
+
     private const double WidestGap = 0.5;
     private const double NarrowestTab = 0.3;
     private const double WidestTab = 3;
@@ -26,9 +29,6 @@ internal static class EndPairs
 
     // Cosine of the angle between the end and the gap: the chord of a gap of 3 mm in an arc of 6 mm radius still passes.
     private const double TabDirection = 0.95;
-
-    // Gaps that differ by less are equal, mm.
-    private const double SameWidth = 0.03;
 
     // Ends that are looked at around one end; where more meet nothing can be paired.
     private const int MostNeighbours = 24;

@@ -5,9 +5,6 @@ namespace PlanForge.Output.Inspection.Checks;
 /// <summary>Says which gaps are holding tabs.</summary>
 internal static class HoldingTabs
 {
-    // As in the pairing: gaps that differ by less are equal, mm.
-    private const double SameWidth = 0.03;
-
     /// <param name="tabs">The tabs, by width.</param>
     /// <param name="layer">Their layer.</param>
     /// <param name="findings">Takes a note for each width.</param>
@@ -16,10 +13,10 @@ internal static class HoldingTabs
         for (var first = 0; first < tabs.Count;)
         {
             var (next, place) = (first, tabs[first].A.At);
-            while (next < tabs.Count && tabs[next].Width - tabs[first].Width <= SameWidth)
+            while (next < tabs.Count && tabs[next].Width - tabs[first].Width <= EndPairs.SameWidth)
             {
                 var at = tabs[next].A.At;
-                place = (at.Line, at.Column).CompareTo((place.Line, place.Column)) < 0 ? at : place;
+                place = at.IsBefore(place) ? at : place;
                 next++;
             }
 

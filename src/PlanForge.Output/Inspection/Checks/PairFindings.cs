@@ -66,15 +66,7 @@ internal sealed class PairFindings(List<Contour> contours, double narrow)
         foreach (var (key, (at, line, place, length)) in _overlaps)
         {
             var isCut = contours[key.Item1].Layer.IsCut && contours[key.Item2].Layer.IsCut;
-            var text = FormattableString.Invariant($"runs for {Words.Of(length)} over what line {line} draws, from {Words.Of(place)}; draw it once");
-            if (isCut)
-            {
-                findings.Fault(FindingCode.Duplicate, at, text, place);
-            }
-            else
-            {
-                findings.Warning(FindingCode.Duplicate, at, text, place);
-            }
+            findings.Duplicate(isCut, at, line, place, length);
         }
 
         foreach (var (key, (at, line, places)) in _crossings)
@@ -107,5 +99,5 @@ internal sealed class PairFindings(List<Contour> contours, double narrow)
     private static (int, int) Key(int first, int second) => (Math.Min(first, second), Math.Max(first, second));
 
     private static (TextPlace Earlier, TextPlace Later) InOrder(TextPlace a, TextPlace b) =>
-        (a.Line, a.Column).CompareTo((b.Line, b.Column)) <= 0 ? (a, b) : (b, a);
+        b.IsBefore(a) ? (b, a) : (a, b);
 }

@@ -79,20 +79,11 @@ internal static class SheetCheck
         var grown = area.Grown(Rounding);
         foreach (var contour in contours)
         {
-            var (low, high) = (new Point2(contour.Bounds.MinX, contour.Bounds.MinY), new Point2(contour.Bounds.MaxX, contour.Bounds.MaxY));
-            if (grown.Contains(low) && grown.Contains(high))
+            var reached = contour.Bounds;
+            if (!grown.Encloses(reached))
             {
-                continue;
-            }
-
-            var text = $"this reaches {Corners(contour.Bounds)}, outside {what}";
-            if (severity == FindingSeverity.Fault)
-            {
-                findings.Fault(FindingCode.OutsideSheet, contour.At, text, low);
-            }
-            else
-            {
-                findings.Warning(FindingCode.OutsideSheet, contour.At, text, low);
+                var text = $"this reaches {Corners(reached)}, outside {what}";
+                findings.Add(severity, FindingCode.OutsideSheet, contour.At, text, new(reached.MinX, reached.MinY));
             }
         }
     }

@@ -57,16 +57,7 @@ internal sealed class TwiceDrawn(FileLayer layer, EndNodes nodes, FindingList fi
         foreach (var key in _order)
         {
             var (piece, known, length) = _twice[key];
-            var start = piece.Segment.Start;
-            var text = FormattableString.Invariant($"runs for {Words.Of(length)} over what line {known.At.Line} draws, from {Words.Of(start)}; draw it once");
-            if (layer.IsCut)
-            {
-                findings.Fault(FindingCode.Duplicate, piece.At, text, start);
-            }
-            else
-            {
-                findings.Warning(FindingCode.Duplicate, piece.At, text, start);
-            }
+            findings.Duplicate(layer.IsCut, piece.At, known.At.Line, piece.Segment.Start, length);
         }
     }
 
