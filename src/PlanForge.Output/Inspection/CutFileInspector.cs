@@ -12,6 +12,7 @@ public static class CutFileInspector
     /// <summary>The most bytes of a file that are read.</summary>
     public const int GreatestSize = 64 * 1024 * 1024;
 
+    // With these words every DXF file in binary form begins (DXF reference, binary DXF files; from memory).
     private const string BinaryMark = "AutoCAD Binary DXF";
 
     /// <summary>Inspects a DXF or SVG file. Never throws for what the file holds; time and memory are bounded by <see cref="GreatestSize"/>.</summary>

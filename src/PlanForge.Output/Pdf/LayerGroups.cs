@@ -6,25 +6,17 @@ namespace PlanForge.Output.Pdf;
 /// <summary>The layers of a document as optional content groups, which viewers list and switch (ISO 32000-1, 8.11).</summary>
 internal sealed class LayerGroups
 {
-    private readonly int[] _numbers = new int[(int)Layer.Notes + 1];
+    private const int LayerCount = (int)Layer.Notes + 1;
+
+    private readonly int[] _numbers = new int[LayerCount];
 
     /// <summary>Reserves a group for each layer that some drawing uses, in drawing order.</summary>
     public LayerGroups(PdfFile file, IEnumerable<Drawing> drawings)
     {
-        foreach (var drawing in drawings)
-        {
-            foreach (var item in drawing.Items)
-            {
-                _numbers[(int)item.Layer] = -1;
-            }
-        }
-
+        var used = UsedBy(drawings);
         for (var layer = 0; layer < _numbers.Length; layer++)
         {
-            if (_numbers[layer] != 0)
-            {
-                _numbers[layer] = file.Reserve();
-            }
+            _numbers[layer] = used[layer] ? file.Reserve() : 0;
         }
     }
 
@@ -54,15 +46,7 @@ internal sealed class LayerGroups
     /// <summary>Appends a resource entry: the groups of the layers that a drawing uses.</summary>
     public void AppendProperties(ByteText text, IEnumerable<Drawing> drawings)
     {
-        var used = new bool[_numbers.Length];
-        foreach (var drawing in drawings)
-        {
-            foreach (var item in drawing.Items)
-            {
-                used[(int)item.Layer] = true;
-            }
-        }
-
+        var used = UsedBy(drawings);
         text.Append("/Properties <<"u8);
         for (var layer = 0; layer < used.Length; layer++)
         {
@@ -73,6 +57,20 @@ internal sealed class LayerGroups
         }
 
         text.Append(" >>"u8);
+    }
+
+    private static bool[] UsedBy(IEnumerable<Drawing> drawings)
+    {
+        var used = new bool[LayerCount];
+        foreach (var drawing in drawings)
+        {
+            foreach (var item in drawing.Items)
+            {
+                used[(int)item.Layer] = true;
+            }
+        }
+
+        return used;
     }
 
     private static string NameOf(Layer layer) => layer switch

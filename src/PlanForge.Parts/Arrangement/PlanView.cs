@@ -13,7 +13,7 @@ internal static class PlanView
         var body = airframe.Body;
         var starboard = ViewLines.Through(BodyCurves.HalfBreadth(body));
         var port = Upended(starboard);
-        var bodyOutline = Path2.Closed([.. port.Vertices[..^1], new(port.End), .. starboard.Reversed().Vertices[..^1], new(starboard.Start)]);
+        var bodyOutline = ViewLines.Between(port, starboard);
         var inBody = new Silhouette(bodyOutline);
         var wing = ArrangedWing.Of(airframe.Wing);
         var above = new List<Silhouette>();

@@ -13,7 +13,7 @@ internal static class SideView
         var body = airframe.Body;
         var upper = ViewLines.Through(BodyCurves.Upper(body, body.From, body.To));
         var lower = ViewLines.Through(BodyCurves.Lower(body, body.From, body.To));
-        var outline = Path2.Closed([.. lower.Vertices[..^1], new(lower.End), .. upper.Reversed().Vertices[..^1], new(upper.Start)]);
+        var outline = ViewLines.Between(lower, upper);
         var wing = RootSection.Closed(ViewLines.Through(RootSection.Outline(airframe.Wing)));
         Silhouette inBody = new(outline), inWing = new(wing);
 

@@ -24,6 +24,11 @@ internal sealed class ViewLines
         }
     }
 
+    /// <summary>The closed outline along one open path and back along another that runs the same way.</summary>
+    public static Path2 Between(Path2 there, Path2 back) =>
+        Path2.Closed([.. there.Vertices[..^1], new(there.End), .. back.Reversed().Vertices[..^1], new(back.Start)]);
+
+    /// <summary>Adds a line as it is.</summary>
     public void Add(LineUse use, Path2 path) => _lines.Add(new(use, path));
 
     public void Add(LineUse use, Point2 start, Point2 end) => Add(use, Path2.Line(start, end));

@@ -16,7 +16,7 @@ namespace PlanForge.Parts.Joints;
 internal sealed record JointBody(double From, double To, Path2 Far, Path2 Near, Path2 Uncut, Path2? InnerFace)
 {
     /// <summary>All of the side that is seen: what lies behind it is hidden.</summary>
-    public Silhouette Side => new(Path2.Closed([.. Far.Vertices[..^1], new(Far.End), .. Near.Reversed().Vertices[..^1], new(Near.Start)]));
+    public Silhouette Side => new(ViewLines.Between(Far, Near));
 
     /// <summary>Builds it.</summary>
     /// <exception cref="CurveException">An outline folds.</exception>

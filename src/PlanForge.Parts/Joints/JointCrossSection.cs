@@ -35,7 +35,7 @@ internal sealed class JointCrossSection(RiggedAirframe airframe)
         }
 
         var faces = Whole(upper).Bounds.Joined(Whole(lower).Bounds);
-        var cut = Section(Whole(lower), Whole(upper));
+        var cut = ViewLines.Between(Whole(lower), Whole(upper));
         var inWing = new Silhouette(cut);
         foreach (var (piece, middle) in Silhouette.Pieces(outside, inWing))
         {
@@ -68,9 +68,6 @@ internal sealed class JointCrossSection(RiggedAirframe airframe)
 
         return airframe.WingSide == WingSide.Lower ? place.Y > faces.Centre.Y : place.Y < faces.Centre.Y;
     }
-
-    private static Path2 Section(Path2 lower, Path2 upper) =>
-        Path2.Closed([.. lower.Vertices[..^1], new(lower.End), .. upper.Reversed().Vertices[..^1], new(upper.Start)]);
 
     private static Path2 Whole(ImmutableArray<CurveSample> half)
     {

@@ -61,6 +61,9 @@ internal sealed class JointSideView
         return _sketch.AsTemplate("wing-joint-side", kind, "Wing joint, side view");
     }
 
+    /// <summary>A place as the side view shows it.</summary>
+    public static Point2 Flat(Point3 place) => new(place.X, place.Z);
+
     private void AddBodyAndWing()
     {
         _sketch.Line(LineUse.Edge, Body.Far);
@@ -165,6 +168,4 @@ internal sealed class JointSideView
         _sketch.Line(LineUse.Datum, leading, trailing + beyond);
         _sketch.Line(LineUse.Datum, new Point2(Body.From - Overhang, 0), new(Body.To + (2 * Overhang), 0));
     }
-
-    private static Point2 Flat(Point3 place) => new(place.X, place.Z);
 }

@@ -28,7 +28,7 @@ internal static class JointTexts
     // Along the chord line, above: what stands out in front and the bolts' place in the first row, the chord in the second.
     private static void AddLengths(JointSideView view, PartSketch sketch)
     {
-        Point2 leading = Flat(view.Wing.Root.Leading), trailing = Flat(view.Wing.Root.Trailing);
+        Point2 leading = JointSideView.Flat(view.Wing.Root.Leading), trailing = JointSideView.Flat(view.Wing.Root.Trailing);
         var along = (trailing - leading).Unit();
 
         // Rows run along the chord: the first is clear of whatever stands highest above it.
@@ -120,7 +120,7 @@ internal static class JointTexts
         }
 
         sketch.Label("datum line", new(view.Body.To + 13, -1.25), Anchor.Start);
-        var (leading, trailing) = (Flat(view.Wing.Root.Leading), Flat(view.Wing.Root.Trailing));
+        var (leading, trailing) = (JointSideView.Flat(view.Wing.Root.Leading), JointSideView.Flat(view.Wing.Root.Trailing));
         var along = trailing - leading;
         var rise = leading.Y - trailing.Y;
         sketch.Label(
@@ -180,6 +180,4 @@ internal static class JointTexts
             sketch.Note($"Bolt {fastener.Thread} square to the chord line: wing drilled {fastener.DrillNames.Clearance}, plate {fastener.DrillNames.Tapping}.");
         }
     }
-
-    private static Point2 Flat(Point3 place) => new(place.X, place.Z);
 }

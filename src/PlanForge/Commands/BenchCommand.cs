@@ -54,8 +54,7 @@ internal sealed class BenchCommand(Terminal terminal, bool isQuiet, bool isJson)
         }
         catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)
         {
-            _messages.Error(path, failed is FileNotFoundException or DirectoryNotFoundException ? "there is no such file"
-                : Directory.Exists(path) ? "this is a folder, not a file" : $"cannot be read: {failed.Message}");
+            _messages.Error(path, ReadFault.ReasonOf(path, failed, "a file"));
             return ExitCode.FileSystemFault;
         }
     }

@@ -46,7 +46,7 @@ internal sealed class CalibrateCommand(Terminal terminal, Arguments arguments)
     private ExitCode WritePage(Paper paper)
     {
         var path = arguments.ValueOf(Syntax.ToFile) ?? $"calibration-{paper.Name.ToLowerInvariant()}.pdf";
-        var page = PdfWriter.Write(CalibrationPage.Draw(paper), new($"PlanForge {ToolVersion.Text}"));
+        var page = PdfWriter.Write(CalibrationPage.Draw(paper), new(ToolVersion.Producer));
         if (!SingleFile.TryWrite(path, page, mayReplace: arguments.Has(Syntax.Force)))
         {
             _messages.Error(path, SingleFile.AnotherStands);
@@ -61,7 +61,7 @@ internal sealed class CalibrateCommand(Terminal terminal, Arguments arguments)
     {
         if (name.Length > PrinterProfile.LongestName || name.Any(char.IsControl))
         {
-            return Fail($"the name of a printer has {PrinterProfile.LongestName} letters at most: it is printed on every page");
+            return Fail(PrinterProfile.NameFault);
         }
 
         var (drawnAcross, drawnUp) = CalibrationPage.BarsOn(paper);

@@ -93,7 +93,7 @@ internal abstract class DesignCommand<T>(Terminal terminal, bool isQuiet)
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
-            Messages.Error(file, ReasonOf(file, fault));
+            Messages.Error(file, ReadFault.ReasonOf(file, fault, "a description"));
             return ExitCode.FileSystemFault;
         }
         catch (Exception fault) when (fault is not OperationCanceledException)
@@ -103,13 +103,6 @@ internal abstract class DesignCommand<T>(Terminal terminal, bool isQuiet)
             return ExitCode.InternalFault;
         }
     }
-
-    private static string ReasonOf(string file, Exception fault) => fault switch
-    {
-        FileNotFoundException or DirectoryNotFoundException => "there is no such file",
-        _ when Directory.Exists(file) => "this is a folder, not a description",
-        _ => $"cannot be read: {fault.Message}",
-    };
 
     private sealed record Worked(PlanningResult Planning, T? Result);
 }

@@ -39,8 +39,7 @@ internal sealed class InspectCommand(Terminal terminal, Arguments arguments)
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
-            _messages.Error(name, Directory.Exists(name) ? "this is a folder, not a cut file"
-                : fault is FileNotFoundException or DirectoryNotFoundException ? "there is no such file" : $"cannot be read: {fault.Message}");
+            _messages.Error(name, ReadFault.ReasonOf(name, fault, "a cut file"));
             return ExitCode.FileSystemFault;
         }
 

@@ -44,7 +44,7 @@ internal static class Planner
         var cutting = Task.Run(() => CutParts.Of(parts.Parts, airframe.Cutter), stop);
         var nests = Nest(airframe, parts, effort);
         findings = findings.AddRange(nests.Findings);
-        var plan = PlanSheets.Draw(PlanOptions.Of(airframe, $"PlanForge {ToolVersion.Text}"), parts, nests.Sheets);
+        var plan = PlanSheets.Draw(PlanOptions.Of(airframe, ToolVersion.Producer), parts, nests.Sheets);
         findings = findings.AddRange(plan.Findings).AddRange(TileFaults(airframe));
         var cuts = cutting.GetAwaiter().GetResult();
         findings = findings.AddRange(profileFindings).AddRange(cuts.Findings);

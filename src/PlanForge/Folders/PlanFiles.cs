@@ -41,7 +41,7 @@ internal static class PlanFiles
 
     private static PageSet For(PageSet pages, PrintChoice print) => print.Printer is { } printer ? pages.CorrectedFor(printer) : pages;
 
-    private static PdfInfo InfoOf(Design design) => new($"PlanForge {ToolVersion.Text}")
+    private static PdfInfo InfoOf(Design design) => new(ToolVersion.Producer)
     {
         Author = design.Airframe.Issue.Owner,
         Subject = "Full-size templates",

@@ -20,6 +20,9 @@ internal sealed record PrinterProfile(string Name, Paper Paper, MeasuredBar Acro
     /// <summary>The most letters a name may have: it is printed on every page.</summary>
     public const int LongestName = 40;
 
+    /// <summary>What to tell of a longer one.</summary>
+    public static string NameFault => FormattableString.Invariant($"the name of a printer has {LongestName} letters at most: it is printed on every page");
+
     /// <summary>How pages are stretched for this printer.</summary>
     public PrinterScale Scale => new(Name, Across.Factor, Up.Factor);
 

@@ -84,7 +84,7 @@ internal static class ProfileFile
 
         if (entry.Name.Length > PrinterProfile.LongestName)
         {
-            wrong.Add(Diagnostic.Error(entry.At, $"the name of a printer has {PrinterProfile.LongestName} letters at most: it is printed on every page"));
+            wrong.Add(Diagnostic.Error(entry.At, PrinterProfile.NameFault));
         }
 
         var across = new MeasuredBar(LengthOf(entry.Values[DrawnAcross], wrong), LengthOf(entry.Values[MeasuredAcross], wrong));

@@ -39,7 +39,7 @@ internal static class BenchReport
         json.WriteStartArray("pose");
         foreach (var estimate in round.Estimates)
         {
-            var isLength = estimate.Unknown is PoseUnknown.Height or PoseUnknown.Aft;
+            var isLength = estimate.Unknown.IsLength();
             var unit = isLength ? 1 : 180 / Math.PI;
             json.WriteStartObject();
             json.WriteString("unknown", NameOf(estimate.Unknown));

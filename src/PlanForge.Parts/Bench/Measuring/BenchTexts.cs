@@ -82,7 +82,7 @@ public sealed class BenchTexts(MeasureText text)
         _ => "place aft",
     };
 
-    private string ValueOf(PoseUnknown unknown, double value, double half) => unknown is PoseUnknown.Height or PoseUnknown.Aft
+    private string ValueOf(PoseUnknown unknown, double value, double half) => unknown.IsLength()
         ? $"{WithSign(value)} ± {text.FineWithUnit(half)}"
         : $"{(value > 0 ? "+" : "")}{MeasureText.Rounded(value * 180 / Math.PI, 3)} ± {MeasureText.Rounded(half * 180 / Math.PI, 3)}°";
 

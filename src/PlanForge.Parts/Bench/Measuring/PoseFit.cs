@@ -126,7 +126,7 @@ internal sealed class PoseFit
     private static double? Useful(PoseUnknown unknown, double halfWidth)
     {
         const double GreatestAngle = 0.05, GreatestLength = 20;
-        return halfWidth <= (unknown is PoseUnknown.Height or PoseUnknown.Aft ? GreatestLength : GreatestAngle) ? halfWidth : null;
+        return halfWidth <= (unknown.IsLength() ? GreatestLength : GreatestAngle) ? halfWidth : null;
     }
 
     private double[] Row(int index)

@@ -111,3 +111,10 @@ public enum PoseUnknown
     /// <summary>Place fore and aft.</summary>
     Aft,
 }
+
+/// <summary>What kind of quantity an unknown is.</summary>
+public static class PoseUnknowns
+{
+    /// <summary>True for lengths, mm; the others are angles, radians.</summary>
+    public static bool IsLength(this PoseUnknown unknown) => unknown is PoseUnknown.Height or PoseUnknown.Aft;
+}

@@ -18,28 +18,14 @@ internal sealed class DxfEntity(List<DxfTag> tags, FindingList findings)
     public bool IsBroken { get; private set; }
 
     /// <summary>The number of a group, a default where the group is missing.</summary>
-    public double Number(int code, double missing)
-    {
-        foreach (var tag in tags)
-        {
-            if (tag.Code == code)
-            {
-                return Number(tag);
-            }
-        }
-
-        return missing;
-    }
+    public double Number(int code, double missing) => First(code) is { } tag ? Number(tag) : missing;
 
     /// <summary>The number of a group that must be there.</summary>
     public double Number(int code)
     {
-        foreach (var tag in tags)
+        if (First(code) is { } tag)
         {
-            if (tag.Code == code)
-            {
-                return Number(tag);
-            }
+            return Number(tag);
         }
 
         IsBroken = true;
@@ -61,30 +47,21 @@ internal sealed class DxfEntity(List<DxfTag> tags, FindingList findings)
     }
 
     /// <summary>The whole number of a group, a default where the group is missing or no whole number.</summary>
-    public int Integer(int code, int missing)
-    {
-        foreach (var tag in tags)
-        {
-            if (tag.Code == code)
-            {
-                return tag.TryInteger(out var number) ? number : missing;
-            }
-        }
-
-        return missing;
-    }
+    public int Integer(int code, int missing) => First(code) is { } tag && tag.TryInteger(out var number) ? number : missing;
 
     /// <summary>The text of a group, a default where the group is missing.</summary>
-    public string Text(int code, string missing)
+    public string Text(int code, string missing) => First(code)?.Value ?? missing;
+
+    private DxfTag? First(int code)
     {
         foreach (var tag in tags)
         {
             if (tag.Code == code)
             {
-                return tag.Value;
+                return tag;
             }
         }
 
-        return missing;
+        return null;
     }
 }

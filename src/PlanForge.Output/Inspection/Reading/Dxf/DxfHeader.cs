@@ -9,11 +9,11 @@ internal sealed class DxfHeader
     /// <summary>The version R11 and R12 write; files without a header count as such.</summary>
     public const string R12 = "AC1009";
 
-    // $ACADVER and its years: shared facts of section 10, AutoCAD DXF reference.
+    // $ACADVER and its years: shared facts of section 10, DXF reference.
     private static readonly string[] Versions =
         ["AC1006", R12, "AC1012", "AC1014", "AC1015", "AC1018", "AC1021", "AC1024", "AC1027", "AC1032"];
 
-    // $INSUNITS, AutoCAD DXF reference: 1 in, 2 ft, 4 mm, 5 cm, 6 m; in mm.
+    // $INSUNITS, DXF reference: 1 in, 2 ft, 4 mm, 5 cm, 6 m; in mm.
     private static readonly FrozenDictionary<int, (string Name, double Millimetres)> Units = new Dictionary<int, (string, double)>
     {
         [1] = ("in", 25.4),

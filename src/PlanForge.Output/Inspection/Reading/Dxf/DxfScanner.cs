@@ -5,7 +5,7 @@ namespace PlanForge.Output.Inspection.Reading.Dxf;
 /// <summary>Reads a DXF text group by group, with one group to look back at.</summary>
 internal sealed class DxfScanner(string text, FindingList findings)
 {
-    // Group codes run from -5 to 1071 (AutoCAD DXF reference, group code ranges; from memory).
+    // Group codes run from -5 to 1071 (DXF reference, group code ranges; from memory).
     private const int LeastCode = -5;
     private const int GreatestCode = 1071;
 

@@ -120,7 +120,7 @@ internal sealed class DxfShapes(CutFile file, FindingList findings, double milli
         return radius;
     }
 
-    // An extrusion of (0, 0, -1) turns the entity over: x becomes -x (AutoCAD DXF reference, object coordinate systems; from memory).
+    // An extrusion of (0, 0, -1) turns the entity over: x becomes -x (DXF reference, object coordinate systems; from memory).
     private bool IsMirrored(DxfEntity entity)
     {
         var (x, y, z) = (entity.Number(210, 0), entity.Number(220, 0), entity.Number(230, 1));
