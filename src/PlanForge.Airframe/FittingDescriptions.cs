@@ -60,14 +60,46 @@ public sealed record ShimsDescription(double From, double To, double Step, doubl
 /// <summary>The line of thrust.</summary>
 /// <param name="Down">Down-thrust, radians, nose of the shaft down positive.</param>
 /// <param name="Right">Side-thrust, radians, to starboard positive.</param>
+/// <param name="Mount">The motor mount's bolts, or null: then no washers are worked out.</param>
 /// <param name="At">Where it stands.</param>
-public sealed record ThrustLineDescription(double Down, double Right, SourcePosition At);
+public sealed record ThrustLineDescription(double Down, double Right, MountDescription? Mount, SourcePosition At);
+
+/// <summary>The four bolts of a motor mount: the corners of a rectangle on the firewall, its middle on the shaft.</summary>
+/// <param name="Across">Distance of the bolts across (y), mm, over 0.</param>
+/// <param name="Up">Distance of the bolts up (z), mm, over 0.</param>
+/// <param name="At">Where it stands.</param>
+public sealed record MountDescription(double Across, double Up, SourcePosition At);
 
 /// <summary>How the set-up is measured at the bench.</summary>
 /// <param name="PinsOutboardOfSide">How far outside the body sides the pins stand, mm, 0 or more.</param>
-/// <param name="Clearance">Height of the body's lowest point above the board, mm, 0 or more.</param>
+/// <param name="Clearance">Height above the board of whatever hangs lowest, mm, 0 or more: the body, a former left long, the wing.</param>
+/// <param name="Cradles">The two cradles that hold the body.</param>
+/// <param name="LevelRests">Where on the wing the level rests stand.</param>
+/// <param name="CordStation">Station of the pin at the tail for the equal-cord check, mm, or null for the body's last station.</param>
 /// <param name="At">Where it stands.</param>
-public sealed record BenchDescription(double PinsOutboardOfSide, double Clearance, SourcePosition At);
+public sealed record BenchDescription(
+    double PinsOutboardOfSide,
+    double Clearance,
+    CradlesDescription Cradles,
+    LevelRestsDescription LevelRests,
+    double? CordStation,
+    SourcePosition At);
+
+/// <summary>The cradles that hold the body with its datum line parallel to the board.</summary>
+/// <param name="Front">Station of the front cradle's front face, mm, or null to have it chosen.</param>
+/// <param name="Rear">Station of the rear cradle's front face, mm, or null to have it chosen.</param>
+/// <param name="Material">What cradles, feet, level rests and drilling guides are cut from.</param>
+/// <param name="Thickness">Its measured thickness, mm, over 0; the slots of the feet are cut to it.</param>
+/// <param name="Foot">Length of a foot fore and aft, mm, over 0.</param>
+/// <param name="At">Where it stands.</param>
+public sealed record CradlesDescription(
+    double? Front, double? Rear, string Material, double Thickness, double Foot, SourcePosition At);
+
+/// <summary>Where on the wing level rests stand: distances from the centre line, mm, over 0.</summary>
+/// <param name="Root">The inner place, or null for that of the pins.</param>
+/// <param name="Tip">The outer place, or null for nine tenths of the half span.</param>
+/// <param name="At">Where it stands.</param>
+public sealed record LevelRestsDescription(double? Root, double? Tip, SourcePosition At);
 
 /// <summary>A sheet of material on hand.</summary>
 /// <param name="Name">Its unique name.</param>

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using PlanForge.Airframe;
 using PlanForge.Airframe.Diagnostics;
 using PlanForge.Parts.Arrangement;
+using PlanForge.Parts.Bench.Setup;
 using PlanForge.Parts.Bolts;
 using PlanForge.Parts.Dowels;
 using PlanForge.Parts.Formers;
@@ -27,7 +28,10 @@ public sealed record PartList(ImmutableArray<Part> Parts, ImmutableArray<Figure>
 
     /// <summary>All kinds of parts, in the order of the sheets. A new kind is a new folder and a line here.</summary>
     public static ImmutableArray<IPartKind> Kinds { get; } =
-        [new WingJointParts(), new SaddleTemplates(), new SandingFormParts(), new FormerParts(), new WingDowelTemplates(), new BoltParts(), new ShimParts()];
+    [
+        new WingJointParts(), new SaddleTemplates(), new SandingFormParts(), new FormerParts(), new WingDowelTemplates(), new BoltParts(), new ShimParts(),
+        new SetupSheet(), new CradleParts(), new LevelRestParts(), new DrillingGuideParts(), new ThrustWasherParts(),
+    ];
 
     /// <summary>Makes all parts of a checked description.</summary>
     /// <param name="description">The description.</param>

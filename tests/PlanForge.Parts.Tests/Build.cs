@@ -95,7 +95,7 @@ internal static class Description
             null,
             new ShimsDescription(Build.Degrees(-1), Build.Degrees(1), Build.Degrees(0.5), 12, Build.Nowhere),
             null,
-            new BenchDescription(10, 50, Build.Nowhere),
+            new BenchDescription(10, 50, new(null, null, "ply", 4, 60, Build.Nowhere), new(null, null, Build.Nowhere), null, Build.Nowhere),
             [],
             new SheetsDescription(new("A3", null, null), false, false, false, [], Build.Nowhere),
             new CutterDescription(null, Build.Nowhere));

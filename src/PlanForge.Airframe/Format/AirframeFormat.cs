@@ -71,7 +71,7 @@ internal static class AirframeFormat
 
     public static readonly Key<MappingFormat> ThrustLine = new("thrust_line", FittingFormat.ThrustLine, "The line of thrust.");
 
-    public static readonly Key<MappingFormat> Bench = new("bench", FittingFormat.Bench,
+    public static readonly Key<MappingFormat> Bench = new("bench", BenchFormat.Bench,
         "How the set-up on the building board is measured.", AssumedEmpty);
 
     public static readonly Key<ListFormat> Stock = new("stock", new(() => WorkshopFormat.Stock), "Sheets of material on hand.");

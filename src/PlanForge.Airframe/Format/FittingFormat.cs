@@ -3,7 +3,7 @@ using static PlanForge.Airframe.Format.Presence;
 
 namespace PlanForge.Airframe.Format;
 
-/// <summary>The keys of saddles, dowels, bolts, shims, thrust line and bench.</summary>
+/// <summary>The keys of saddles, dowels, bolts, shims and thrust line.</summary>
 internal static class FittingFormat
 {
     public static readonly Key<QuantityFormat> SeatTape = new("seat_tape", QuantityFormat.LengthFromZero,
@@ -98,16 +98,13 @@ internal static class FittingFormat
 
     public static readonly Key<QuantityFormat> Right = new("right", ThrustAngle, "Side-thrust, to starboard positive.", DefaultsTo("0"));
 
-    public static readonly MappingFormat ThrustLine = new("thrust-line", "the thrust line", Down, Right);
+    public static readonly Key<QuantityFormat> MountAcross = new("across", QuantityFormat.PositiveLength,
+        "Distance of the bolts across.", Required);
 
-    public static readonly Key<QuantityFormat> OutboardOfSide = new("outboard_of_side", QuantityFormat.LengthFromZero,
-        "How far outside the body sides the pins stand.", DefaultsTo("10 mm"));
+    public static readonly Key<QuantityFormat> MountUp = new("up", QuantityFormat.PositiveLength, "Distance of the bolts up.", Required);
 
-    public static readonly Key<MappingFormat> Pins = new("pins", new("pins", "the pins", OutboardOfSide),
-        "Points to measure from.", AssumedEmpty);
+    public static readonly Key<MappingFormat> Mount = new("mount", new("mount", "the mount", MountAcross, MountUp),
+        "The four bolts of the motor mount, for the washers that turn it.");
 
-    public static readonly Key<QuantityFormat> Clearance = new("clearance", QuantityFormat.LengthFromZero,
-        "Height of the body's lowest point above the board.", DefaultsTo("50 mm"));
-
-    public static readonly MappingFormat Bench = new("bench", "the bench", Pins, Clearance);
+    public static readonly MappingFormat ThrustLine = new("thrust-line", "the thrust line", Down, Right, Mount);
 }

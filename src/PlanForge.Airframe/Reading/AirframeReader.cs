@@ -52,7 +52,7 @@ public static class AirframeReader
         var tailplane = TailplaneReader.Read(values.Mapping(AirframeFormat.Tailplane), sections, findings);
         var shims = FittingReader.Shims(values.Mapping(AirframeFormat.Shims), findings);
         var thrustLine = FittingReader.ThrustLine(values.Mapping(AirframeFormat.ThrustLine));
-        var bench = FittingReader.Bench(values.Mapping(AirframeFormat.Bench));
+        var bench = BenchReader.Read(values.Mapping(AirframeFormat.Bench), fuselage, wing, findings);
         var sheets = WorkshopReader.Sheets(values.Mapping(AirframeFormat.Sheets), units);
         if (diagnostics.HasErrors || wing is null || fuselage is null || saddle is null || shims is null || bench is null
             || sheets is null || cutter is null)

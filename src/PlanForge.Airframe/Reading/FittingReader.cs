@@ -3,7 +3,7 @@ using F = PlanForge.Airframe.Format.FittingFormat;
 namespace PlanForge.Airframe.Reading;
 
 /// <summary>
-/// Makes saddles, dowels, bolts, shims, thrust line and bench from their values; null where there are none or they failed.
+/// Makes saddles, dowels, bolts, shims and thrust line from their values; null where there are none or they failed.
 /// </summary>
 internal static class FittingReader
 {
@@ -87,9 +87,9 @@ internal static class FittingReader
 
     public static ThrustLineDescription? ThrustLine(MappingValues? values) => values is null
         ? null
-        : new(values.Number(F.Down), values.Number(F.Right), values.At);
+        : new(values.Number(F.Down), values.Number(F.Right), Mount(values.Mapping(F.Mount)), values.At);
 
-    public static BenchDescription? Bench(MappingValues? values) => values?.Mapping(F.Pins) is not { } pins
+    private static MountDescription? Mount(MappingValues? values) => values is null
         ? null
-        : new(pins.Number(F.OutboardOfSide), values.Number(F.Clearance), values.At);
+        : new(values.Number(F.MountAcross), values.Number(F.MountUp), values.At);
 }

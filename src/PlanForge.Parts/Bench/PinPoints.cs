@@ -1,4 +1,5 @@
 using PlanForge.Geometry;
+using PlanForge.Parts.Shapes;
 
 namespace PlanForge.Parts.Bench;
 
@@ -26,15 +27,13 @@ public sealed record PinPoints(double Across, Point3 Front, Point3 Rear, double 
     {
         var (bench, line) = (airframe.Description.Bench, airframe.SaddleLine!);
         var across = line.Points.Max(point => point.Outer.Y) + bench.PinsOutboardOfSide;
-        Point3 front = EdgeAt(airframe, across, 0), rear = EdgeAt(airframe, across, 1);
-        var lowest = airframe.Description.Fuselage.Stations.Min(station => station.Lower);
-        return new(across, front, rear, bench.Clearance - lowest);
+        Point3 front = EdgeAt(airframe.Wing, across, 0), rear = EdgeAt(airframe.Wing, across, 1);
+        return new(across, front, rear, BoardHeight.OfDatum(airframe));
     }
 
-    /// <summary>The chord line's end on the panel that holds y: fraction 0 on its leading edge line, 1 on its trailing edge line.</summary>
-    internal static Point3 EdgeAt(RiggedAirframe airframe, double y, double fraction)
+    /// <summary>The end of a wing's chord line at a distance y from the centre line: 0 is the leading edge, 1 the trailing edge.</summary>
+    internal static Point3 EdgeAt(WingShape wing, double y, double fraction)
     {
-        var wing = airframe.Wing;
         var it = wing.Panels[wing.PanelAt(y)];
         var cos = Math.Cos(it.Dihedral);
         var along = (y - it.Start.Y) / cos;

@@ -178,9 +178,15 @@ public class CompleteDescriptionTests
         var shims = Airframe.Shims;
         Assert.Equal((Degrees(-1.5), Degrees(1.5), Degrees(0.5), 10), (shims.From, shims.To, shims.Step, shims.Width));
         Assert.Equal((Degrees(2), Degrees(1.5)), (Airframe.ThrustLine!.Down, Airframe.ThrustLine.Right));
+        Assert.Equal(40, Airframe.ThrustLine.Mount!.Across);
+        Assert.Equal(38.1, Airframe.ThrustLine.Mount.Up, 1e-12);
         Assert.Equal(15, Airframe.Bench.PinsOutboardOfSide);
         var clearance = (Math.Sqrt((92 * 92) + (46 * 46)) / 2) + (60 * (6 * 28.349523125 / 500));
         Assert.Equal(clearance, Airframe.Bench.Clearance, 1e-12);
+        var cradles = Airframe.Bench.Cradles;
+        Assert.Equal((150.0, 700.0, "birch ply", 3.8), (cradles.Front!.Value, cradles.Rear!.Value, cradles.Material, cradles.Thickness));
+        Assert.Equal(76.2, cradles.Foot, 1e-12);
+        Assert.Equal((66.0, 800.0, 930.0), (Airframe.Bench.LevelRests.Root!.Value, Airframe.Bench.LevelRests.Tip!.Value, Airframe.Bench.CordStation!.Value));
     }
 
     [Fact]

@@ -24,7 +24,7 @@ public class DefaultsTests
         Assert.Null(Airframe.Tailplane);
         Assert.Equal(new ShimsDescription(Degrees(-1), Degrees(1), Degrees(0.5), 12, at), Airframe.Shims);
         Assert.Null(Airframe.ThrustLine);
-        Assert.Equal(new BenchDescription(10, 50, at), Airframe.Bench);
+        Assert.Equal(new BenchDescription(10, 50, new(null, null, "light ply", 4, 60, at), new(null, null, at), null, at), Airframe.Bench);
         Assert.Empty(Airframe.Stock);
         var sheets = Airframe.Sheets;
         Assert.Equal(new("A3", null, null), sheets.Paper);
@@ -51,6 +51,7 @@ public class DefaultsTests
         var tailplane = airframe.Tailplane!;
         Assert.Equal(("NACA 0009", 80.0, 0.0, 20.0), (tailplane.Tip.Section.Name, tailplane.Tip.Chord, tailplane.Sweep, tailplane.SeatWidth));
         Assert.Equal(0, airframe.ThrustLine!.Right);
+        Assert.Null(airframe.ThrustLine.Mount);
     }
 
     [Fact]

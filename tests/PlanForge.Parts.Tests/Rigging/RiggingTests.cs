@@ -73,7 +73,8 @@ public class RiggingTests
         // Common practice, no source: 1/32 in of rise over the chord; 1/32 in is 0.79375 mm exactly (25.4/32).
         const double chord = 200, rise = 25.4 / 32;
         var incidence = Math.Asin(rise / chord) * 180 / Math.PI;
-        var pins = PinPoints.Of(Description.Rigged(Description.PlateOnBox(4, incidence) with { Bench = new(11, 50, Nowhere) }));
+        var description = Description.PlateOnBox(4, incidence);
+        var pins = PinPoints.Of(Description.Rigged(description with { Bench = description.Bench with { PinsOutboardOfSide = 11 } }));
         Assert.Equal(0.79375, pins.Rise, 9);
     }
 
@@ -81,7 +82,8 @@ public class RiggingTests
     public void Pins_stand_eleven_millimetres_outside_the_body_sides()
     {
         // Common practice, no source: pins 11 mm outside the sides.
-        var pins = PinPoints.Of(Description.Rigged(Description.PlateOnBox(4, 2) with { Bench = new(11, 50, Nowhere) }));
+        var description = Description.PlateOnBox(4, 2);
+        var pins = PinPoints.Of(Description.Rigged(description with { Bench = description.Bench with { PinsOutboardOfSide = 11 } }));
         Assert.Equal(45 + 11, pins.Across, 9);
         Assert.Equal(56, pins.Front.Y, 9);
         Assert.Equal(56, pins.Rear.Y, 9);

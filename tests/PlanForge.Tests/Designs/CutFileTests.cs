@@ -93,7 +93,7 @@ public sealed class CutFileTests : IDisposable
     private TestTerminal Run(string former, string cutter)
     {
         var text = SmallDesign.Text.Replace("thickness: 3}", $"thickness: 3, material: pear, {former}}}", StringComparison.Ordinal)
-            + $"stock: [{{name: B, material: balsa, thickness: 2.8, size: 100 x 900}}, {{name: C, material: pear, thickness: 3, size: 300 x 900}}]\ncutter: {cutter}\n";
+            + $"stock: [{{name: B, material: balsa, thickness: 2.8, size: 100 x 900}}, {{name: C, material: pear, thickness: 3, size: 300 x 900}}, {{name: D, material: light ply, thickness: 4, size: 300 x 900}}]\ncutter: {cutter}\n";
         return TestTerminal.Run("draw", _folder.Write("a.yaml", text), "--to", _folder["out"]);
     }
 }

@@ -15,7 +15,7 @@ internal static class BenchMarks
         var board = round.Board.Knowledge == BoardKnowledge.Measured ? round.Board.Measured : plan.BoardBelowDatum;
         foreach (var pin in round.Pins)
         {
-            var point = PinPoints.EdgeAt(airframe, pin.Across ?? plan.Across, pin.Edge == WingEdge.Front ? 0 : 1);
+            var point = PinPoints.EdgeAt(airframe.Wing, pin.Across ?? plan.Across, pin.Edge == WingEdge.Front ? 0 : 1);
             var name = $"{(pin.Edge == WingEdge.Front ? "front" : "rear")} pin, {NameOf(pin.Hand)}";
             marks.Add(new HeightMark(name, pin.Edge, true, On(pin.Hand, point), pin.Hand, board, pin.Heights));
         }

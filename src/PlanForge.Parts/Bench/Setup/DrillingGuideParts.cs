@@ -1,0 +1,38 @@
+using PlanForge.Airframe.Diagnostics;
+using PlanForge.Parts.Bolts;
+using PlanForge.Parts.Dowels;
+
+namespace PlanForge.Parts.Bench.Setup;
+
+/// <summary>What holds the drill at its angle: plates for the dowels in the cross-former, gauges for the bolts.</summary>
+public sealed class DrillingGuideParts : IPartKind
+{
+    /// <inheritdoc/>
+    public string Title => "Drilling guides";
+
+    /// <inheritdoc/>
+    public IEnumerable<Part> Make(RiggedAirframe airframe, ICollection<Diagnostic> findings)
+    {
+        foreach (var former in airframe.Description.Formers)
+        {
+            if (DowelAxis.Through(former, airframe) is { } axis)
+            {
+                foreach (var plate in DowelGuides.Of(airframe, former, axis, Title))
+                {
+                    yield return plate;
+                }
+            }
+        }
+
+        if (BoltAxis.Of(airframe) is not { } bolts)
+        {
+            yield break;
+        }
+
+        yield return BoltGauges.OnPlate(airframe, bolts, Title);
+        if (ShapeGuard.Make("the drilling gauge for the wing", bolts.Bolts.At, findings, () => BoltGauges.OnWing(airframe, bolts, Title)) is { } gauge)
+        {
+            yield return gauge;
+        }
+    }
+}

@@ -1,0 +1,21 @@
+namespace PlanForge.Parts.Bench.Setup;
+
+/// <summary>Distances of the level rests from the centre line, mm.</summary>
+/// <param name="Root">On the wing, beside the body.</param>
+/// <param name="Tip">On the wing, near its tip.</param>
+/// <param name="Tailplane">On the tailplane: half way out.</param>
+internal readonly record struct LevelRestPlaces(double Root, double Tip, double Tailplane)
+{
+    // Of the half span: so near the tip that the twist shows, on the full section still.
+    private const double TipShare = 0.9;
+
+    /// <summary>The places as described, else at the pins and at nine tenths of the half span.</summary>
+    public static LevelRestPlaces Of(RiggedAirframe airframe)
+    {
+        var rests = airframe.Description.Bench.LevelRests;
+        return new(
+            rests.Root ?? Math.Min(PinPoints.Of(airframe).Across, airframe.Wing.HalfSpan),
+            rests.Tip ?? TipShare * airframe.Wing.HalfSpan,
+            (airframe.Description.Tailplane?.Span ?? 0) / 4);
+    }
+}

@@ -1,0 +1,111 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using PlanForge.Parts.Bolts;
+using PlanForge.Parts.Dowels;
+using PlanForge.Parts.Rigging;
+using PlanForge.Parts.Wording;
+
+namespace PlanForge.Parts.Bench.Setup;
+
+/// <summary>The tables of the set-up sheet: targets with room for readings, places on the board, angles as rises.</summary>
+internal static class SetupTables
+{
+    // Room to write a reading on, three rounds of it.
+    private const string Blank = "........";
+
+    /// <summary>What is measured, what it should be, how far off it may be, and blanks.</summary>
+    public static void AddTargets(ImmutableArray<SetupTarget> targets, MeasureText text, PartSketch sketch) => sketch.Table(
+        $"Targets above the board and between points, and readings ({text.UnitName})",
+        ["what", "target", "within", "1st reading", "2nd reading", "3rd reading"],
+        targets.Select(target => ImmutableArray.Create(
+            target.Name, text.Fine(target.Value), "±" + text.Fine(target.Tolerance), Blank, Blank, Blank)));
+
+    /// <summary>Where everything stands.</summary>
+    public static void AddPlaces(RiggedAirframe airframe, SetupTargets targets, PartSketch sketch)
+    {
+        var text = airframe.Text;
+        var rows = ImmutableArray.CreateBuilder<ImmutableArray<string>>();
+        void Add(string what, double value) => rows.Add([what, text.Column(value)]);
+        var (cradles, rests, board) = (CradleStations.Of(airframe), LevelRestPlaces.Of(airframe), targets.Pins.BoardBelowDatum);
+        Add("front cradle, station of its front face", cradles.Front);
+        Add("rear cradle, station of its front face", cradles.Rear);
+        Add("from one to the other, front face to front face", cradles.Rear - cradles.Front);
+        Add("datum line above the board", board);
+        Add("P1 to P4, from the centre line", targets.Pins.Across);
+        Add("level rests of the wing, from the centre line: root", rests.Root);
+        Add("the same: tip", rests.Tip);
+        Add("pin for the cord, station", targets.Cord.X);
+        if (targets.Tail is { } tail)
+        {
+            Add("level rest of the tailplane, from the centre line", rests.Tailplane);
+            Add("T1 to T4, from the centre line", tail.Front.Y);
+        }
+
+        if (DowelAxis.Of(airframe) is { } dowels)
+        {
+            foreach (var former in airframe.Description.Formers)
+            {
+                if (former.IsCrossFormer)
+                {
+                    Add($"dowels above the board, front face of {former.Name}", dowels.HeightAt(former.Station) + board);
+                    Add($"the same, rear face of {former.Name}", dowels.HeightAt(former.Station + former.Thickness) + board);
+                }
+            }
+        }
+
+        if (BoltAxis.Of(airframe) is { } bolts)
+        {
+            Add("bolt plate above the board, face next to the wing", bolts.NearFace + board);
+        }
+
+        sketch.Table($"Places ({text.UnitName})", ["what", "at"], rows);
+    }
+
+    /// <summary>Every angle of the rigging as a rise over a length, in both systems of units.</summary>
+    public static void AddAngles(RiggedAirframe airframe, SetupTargets targets, PartSketch sketch)
+    {
+        var rows = ImmutableArray.CreateBuilder<ImmutableArray<string>>();
+
+        // Along a chord the rise is its sine, along the datum line the tangent: see the incidence of the description.
+        void Add(string what, double angle, double length, bool isAlongChord)
+        {
+            var rise = length * (isAlongChord ? Math.Sin(angle) : Math.Tan(angle));
+            rows.Add([what, MeasureText.Angle(angle), MeasureText.Rounded(rise, 2), MeasureText.Inches(rise / MeasureText.MillimetresPerInch), airframe.Text.Column(length)]);
+        }
+
+        var wing = airframe.Wing;
+        Add("wing incidence, root chord", wing.Incidence, wing.RootChord, isAlongChord: true);
+        var tail = airframe.Description.Tailplane;
+        if (tail is not null && ChordIncidence.Of(tail.Incidence, tail.Root.Section) is { } tailIncidence)
+        {
+            Add("tailplane incidence, root chord", tailIncidence, tail.Root.Chord, isAlongChord: true);
+            Add("decalage, over the wing's root chord", wing.Incidence - tailIncidence, wing.RootChord, isAlongChord: true);
+        }
+
+        if (targets.Tail is { } pins)
+        {
+            Add("tailplane, T1 over T3", Math.Atan2(pins.Rise, pins.Over), pins.Over, isAlongChord: false);
+        }
+
+        for (var i = 0; i < wing.Panels.Length; i++)
+        {
+            var panel = wing.Panels[i];
+            var number = (i + 1).ToString(CultureInfo.InvariantCulture);
+            Add($"dihedral of panel {number}, along it", panel.Dihedral, panel.Length, isAlongChord: true);
+            if (panel.OuterTwist != 0)
+            {
+                Add($"twist at the tip of panel {number}", panel.OuterTwist, panel.OuterChord, isAlongChord: true);
+            }
+        }
+
+        if (airframe.Description.ThrustLine is { } thrust)
+        {
+            // Checked with a stick on the shaft.
+            var stick = JigSizes.Of(airframe.Description.DisplayUnit).Stick;
+            Add("down-thrust", thrust.Down, stick, isAlongChord: false);
+            Add("side-thrust to the right (starboard)", thrust.Right, stick, isAlongChord: false);
+        }
+
+        sketch.Table("Angles as rises", ["angle", "degrees", "rise, mm", "rise, in", $"over, {airframe.Text.UnitName}"], rows);
+    }
+}
