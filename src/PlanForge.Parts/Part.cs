@@ -47,6 +47,9 @@ public enum Making
 
     /// <summary>Printed at true size and used as a paper template.</summary>
     Template,
+
+    /// <summary>Printed to be read or written on: nothing is made from it, and its lines are not at true size.</summary>
+    View,
 }
 
 /// <summary>A line on a part.</summary>
@@ -136,4 +139,6 @@ public abstract record PartDimension
 /// <param name="Title">What it lists.</param>
 /// <param name="Header">Column heads with their units.</param>
 /// <param name="Rows">Cells as shown; every row as long as the header.</param>
-public sealed record PartTable(string Title, ImmutableArray<string> Header, ImmutableArray<ImmutableArray<string>> Rows);
+/// <param name="BlankColumns">How many columns at the right are left blank to be written in with a pencil; their cells are empty.</param>
+public sealed record PartTable(
+    string Title, ImmutableArray<string> Header, ImmutableArray<ImmutableArray<string>> Rows, int BlankColumns = 0);

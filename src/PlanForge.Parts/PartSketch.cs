@@ -44,6 +44,13 @@ internal sealed class PartSketch
     public void Table(string title, ImmutableArray<string> header, IEnumerable<ImmutableArray<string>> rows) =>
         _tables.Add(new(title, header, [.. rows]));
 
+    /// <summary>A table with blank columns at the right to write in.</summary>
+    public void Form(string title, ImmutableArray<string> header, ImmutableArray<string> blanks, IEnumerable<ImmutableArray<string>> rows)
+    {
+        ImmutableArray<string> empty = [.. blanks.Select(_ => "")];
+        _tables.Add(new(title, header.AddRange(blanks), [.. rows.Select(row => row.AddRange(empty))], blanks.Length));
+    }
+
     public void Note(string note) => _notes.Add(note);
 
     public void Figure(string key, string label, double value, FigureQuantity quantity) =>
@@ -59,6 +66,9 @@ internal sealed class PartSketch
     /// <summary>A template to print.</summary>
     public Part AsTemplate(string id, string kind, string title, int quantity = 1) =>
         Build(id, kind, title, Making.Template, "", 0, quantity, null);
+
+    /// <summary>Something to read or to write on.</summary>
+    public Part AsView(string id, string kind, string title) => Build(id, kind, title, Making.View, "", 0, 1, null);
 
     /// <summary>A part to cut from sheet.</summary>
     public Part AsCut(string id, string kind, string title, string material, double thickness, double? grainAngle, int quantity = 1) =>

@@ -39,17 +39,26 @@ public sealed record NestDrawing(
         foreach (var reduction in GeneralArrangement.Reductions)
         {
             var scale = 1.0 / reduction;
-            if (reduction > 1 && sheet.Length * scale < width && sheet.Width * scale < height
-                && Draw(sheet, units, reduction) is var drawing && drawing.Bounds.Width <= width && drawing.Bounds.Height <= height)
+            if (reduction == 1 || sheet.Length * scale >= width || sheet.Width * scale >= height)
             {
-                return drawing;
+                continue;
+            }
+
+            // Rather a key wider than the sheet than a sheet nobody can read.
+            var own = Math.Max(LeastTextWidth, sheet.Length * scale);
+            foreach (var textWidth in new[] { own, Math.Min(2 * own, width), width })
+            {
+                if (Draw(sheet, units, reduction, textWidth) is var drawing && drawing.Bounds.Width <= width && drawing.Bounds.Height <= height)
+                {
+                    return drawing;
+                }
             }
         }
 
         return null;
     }
 
-    private static NestDrawing Draw(NestedSheet sheet, ShownUnits units, int reduction)
+    private static NestDrawing Draw(NestedSheet sheet, ShownUnits units, int reduction, double textWidth)
     {
         var name = FormattableString.Invariant($"1:{reduction}");
         var scale = 1.0 / reduction;
@@ -78,7 +87,6 @@ public sealed record NestDrawing(
 
         var key = labels.Draw();
         DrawDimensions(sketch, sheet, place, scale, units);
-        var textWidth = Math.Max(LeastTextWidth, place.Width);
         DrawAbove(sketch, place.MaxY, sheet.Title, TextWrap.Lines(Details(sheet, units, name), textWidth, LetteringSizes.Least), units);
         DrawBelow(sketch, key, textWidth);
         return new(sheet.Title, sketch.Items, sketch.Bounds, name, new(sheet.Title, place, scale));

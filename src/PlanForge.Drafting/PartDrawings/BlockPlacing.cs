@@ -24,6 +24,14 @@ internal static class BlockPlacing
         if (bounds.IsEmpty)
         {
             yield return narrow;
+            yield return InOneColumn(Slim);
+            yield break;
+        }
+
+        if (part.Making == Making.View)
+        {
+            // The title of a view stands under it.
+            yield return Below(flat, InOneColumn(Math.Max(bounds.Width, Narrow)));
             yield break;
         }
 

@@ -32,7 +32,7 @@ internal static class InchPart
                 rows.Add(Lettered(row));
             }
 
-            tables.Add(new(InchText.WithFractions(table.Title), Lettered(table.Header), rows.MoveToImmutable()));
+            tables.Add(table with { Title = InchText.WithFractions(table.Title), Header = Lettered(table.Header), Rows = rows.MoveToImmutable() });
         }
 
         return part with

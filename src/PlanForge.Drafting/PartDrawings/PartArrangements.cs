@@ -42,6 +42,9 @@ public sealed class PartArrangements
         return new(part, TurnedPart.Of(part), new(unit, showsBoth));
     }
 
+    /// <summary>What the smallest arrangement takes, mm².</summary>
+    internal double LeastArea => AreaOf(_sketches[0]);
+
     /// <summary>The arrangements that fit into some room, those that take the least area first.</summary>
     /// <param name="hasRoom">Whether there is room for a width and a height, mm.</param>
     public IEnumerable<PartDrawing> Fitting(Func<double, double, bool> hasRoom)

@@ -16,6 +16,10 @@ internal static class TableDrawing
     private const double PieceGap = 8;
     private const double RowPitch = 1.8;
 
+    // Room for a figure written with a pencil, in heights of the lettering: 5.5 mm by 18 mm.
+    private const double BlankPitch = 2.2;
+    private const double BlankWidth = 7.2;
+
     // From the middle of a row down to the baseline, in heights: less than half a capital, so that tails clear the rule below.
     private const double Baseline = 0.42;
 
@@ -44,27 +48,48 @@ internal static class TableDrawing
         Sketch sketch, PartTable table, ImmutableArray<double> widths, int first, Point2 corner, double height)
     {
         var right = corner.X + widths.Sum() + (ColumnGap * (widths.Length - 1));
-        var pitch = height * RowPitch;
+        var pitch = height * (table.BlankColumns > 0 ? BlankPitch : RowPitch);
         var y = corner.Y;
-        Rule(y);
-        y = DrawRow(table.Header, y);
-        Rule(y);
+        Rule(corner.X, y);
+        y = DrawRow(table.Header, y, height * RowPitch);
+        Rule(corner.X, y);
+        var blanksTop = y;
         var end = Math.Min(table.Rows.Length, first + MostRows);
         for (var row = first; row < end; row++)
         {
-            y = DrawRow(table.Rows[row], y);
+            y = DrawRow(table.Rows[row], y, pitch);
+            if (table.BlankColumns > 0)
+            {
+                Rule(corner.X, y);
+            }
         }
 
-        Rule(y);
+        Rule(corner.X, y);
+        DrawBlanks(blanksTop, y);
         return right;
 
-        void Rule(double at) => sketch.Line(Layer.Notes, new(corner.X, at), new(right, at), LineConventions.Thin);
+        void Rule(double from, double at) => sketch.Line(Layer.Notes, new(from, at), new(right, at), LineConventions.Thin);
 
-        double DrawRow(ImmutableArray<string> cells, double rowTop)
+        void DrawBlanks(double from, double to)
+        {
+            var x = right + (ColumnGap / 2);
+            for (var column = widths.Length - 1; column >= widths.Length - table.BlankColumns; column--)
+            {
+                x -= widths[column] + ColumnGap;
+                sketch.Line(Layer.Notes, new(x, from), new(x, to), LineConventions.Thin);
+            }
+        }
+
+        double DrawRow(ImmutableArray<string> cells, double rowTop, double pitch)
         {
             var x = corner.X;
             for (var column = 0; column < cells.Length; column++)
             {
+                if (cells[column].Length == 0)
+                {
+                    break;
+                }
+
                 var indent = IsNumeric(table, column) ? widths[column] - StrokeAlphabet.WidthOf(cells[column], height) : 0;
                 sketch.Text(Layer.Notes, cells[column], new(x + indent, rowTop - (pitch / 2) - (Baseline * height)), height);
                 x += widths[column] + ColumnGap;
@@ -80,6 +105,7 @@ internal static class TableDrawing
         for (var column = 0; column < table.Header.Length; column++)
         {
             var width = StrokeAlphabet.WidthOf(table.Header[column], height);
+            width = Math.Max(width, column >= table.Header.Length - table.BlankColumns ? BlankWidth * height : 0);
             foreach (var row in table.Rows)
             {
                 width = Math.Max(width, StrokeAlphabet.WidthOf(row[column], height));

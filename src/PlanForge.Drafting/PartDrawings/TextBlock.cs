@@ -78,7 +78,7 @@ internal sealed class TextBlock
 
     private static string MaterialLine(Part part, ShownUnits units)
     {
-        var what = part.Making == Making.Cut || part.Material.Length > 0 ? part.Material : part.Lines.Length > 0 ? "paper template" : "";
+        var what = part.Making == Making.Cut || part.Material.Length > 0 ? part.Material : part.Making == Making.Template && part.Lines.Length > 0 ? "paper template" : "";
         var thickness = part.Thickness > 0 ? " " + Measure.LengthWithUnit(part.Thickness, units, 2) : "";
         var quantity = part.Making == Making.Cut || part.Quantity > 1 ? $", make {Measure.Number(part.Quantity, 0)}" : "";
         return what + thickness + quantity;
@@ -87,6 +87,11 @@ internal sealed class TextBlock
     private void AddMaterial(Part part, ShownUnits units)
     {
         _y -= Gap / 2;
+        if (part.Making == Making.View)
+        {
+            return;
+        }
+
         if (part.Making != Making.Cut || HatchPattern.Find(part.Material) is not { } pattern)
         {
             AddLines(MaterialLine(part, units), 0, _sizes.Body);

@@ -7,7 +7,7 @@ namespace PlanForge.Drafting.Sheets;
 /// <summary>What some parts have in them that a sheet must explain or warn of.</summary>
 /// <param name="Uses">One bit for each meaning of a line.</param>
 /// <param name="HasCutParts">True when one is cut by machine.</param>
-/// <param name="HasBenchWork">True when one is cut, sanded or glued: everything that has an edge.</param>
+/// <param name="HasBenchWork">True when one is cut, sanded or glued, which everything is that has an edge, or is read at the bench.</param>
 internal readonly record struct LinesUsed(int Uses, bool HasCutParts, bool HasBenchWork)
 {
     public static LinesUsed Of(IEnumerable<Part> parts)
@@ -15,10 +15,14 @@ internal readonly record struct LinesUsed(int Uses, bool HasCutParts, bool HasBe
         var used = default(LinesUsed);
         foreach (var part in parts)
         {
-            used = used.And(OfLines(part.Lines)) with { HasCutParts = used.HasCutParts || part.Making == Making.Cut };
+            used = used.And(OfLines(part.Lines)) with
+            {
+                HasCutParts = used.HasCutParts || part.Making == Making.Cut,
+                HasBenchWork = used.HasBenchWork || part.Making == Making.View,
+            };
         }
 
-        return used with { HasBenchWork = used.Has(LineUse.Cut) };
+        return used with { HasBenchWork = used.HasBenchWork || used.Has(LineUse.Cut) };
     }
 
     /// <summary>What the views of an airframe have in them; nothing for none.</summary>

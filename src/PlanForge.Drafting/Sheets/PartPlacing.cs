@@ -14,6 +14,9 @@ internal sealed class PartPlacing
 {
     private const string Nests = "Nests";
 
+    // On a smaller nest most parts have only a number beside them.
+    private const double LeastNestScale = 0.2;
+
     private readonly SheetLayout _first;
     private readonly SheetLayout _layout;
     private readonly FreeRectangles _empty;
@@ -46,9 +49,37 @@ internal sealed class PartPlacing
         _current = sheet.Layout.Paper.IsRoll ? sheet : null;
     }
 
-    public void Add(Part part)
+    /// <summary>
+    /// Places the parts of a kind in their order. Several that are only read lie on a sheet of their own, to be taken to the bench: there
+    /// the large ones come first, so that all find room.
+    /// </summary>
+    public void Add(ImmutableArray<Part> kind)
     {
-        var wanted = Whole(PartArrangements.Upright(part, _units.Main, _units.IsBoth));
+        if (kind.Length == 1 || kind.Any(part => part.Making != Making.View))
+        {
+            foreach (var part in kind)
+            {
+                Add(part);
+            }
+
+            return;
+        }
+
+        // A roll goes on: it is cut where it ends.
+        _current = _layout.Paper.IsRoll ? _current : null;
+        var drawn = kind.Select(part => (Part: part, Upright: PartArrangements.Upright(part, _units.Main, _units.IsBoth)));
+        foreach (var (part, upright) in drawn.OrderByDescending(it => it.Upright.LeastArea))
+        {
+            Add(part, upright);
+        }
+    }
+
+    /// <summary>Places a part, those of its kind together as far as there is room.</summary>
+    public void Add(Part part) => Add(part, PartArrangements.Upright(part, _units.Main, _units.IsBoth));
+
+    private void Add(Part part, PartArrangements upright)
+    {
+        var wanted = Whole(upright);
         if (wanted.Count == 0)
         {
             wanted = Whole(PartArrangements.Turned(part, _units.Main, _units.IsBoth));
@@ -84,13 +115,12 @@ internal sealed class PartPlacing
     }
 
     /// <summary>
-    /// Places the drawing of a nest, to the largest scale at which it fits; where there are several, two at least go on a sheet.
-    /// One that fits at no scale is left out.
+    /// Places the drawing of a nest, to the largest scale at which it fits; where there are several, two at least go on a sheet, as
+    /// long as their parts can be told apart. One that fits at no scale is left out.
     /// </summary>
     public void Add(NestedSheet nest, bool isAlone)
     {
-        if (_empty.Largest is { } room
-            && NestDrawing.Of(nest, _units, room.Width, isAlone ? room.Height : (room.Height - Gap) / 2) is { } drawing)
+        if (_empty.Largest is { } room && Draw() is { } drawing)
         {
             Place(
             [
@@ -101,6 +131,12 @@ internal sealed class PartPlacing
                     Used = new(0, HasCutParts: true, HasBenchWork: false),
                 },
             ]);
+        }
+
+        NestDrawing? Draw()
+        {
+            var half = isAlone ? null : NestDrawing.Of(nest, _units, room.Width, (room.Height - Gap) / 2);
+            return half is { View.Scale: >= LeastNestScale } ? half : NestDrawing.Of(nest, _units, room.Width, room.Height);
         }
     }
 

@@ -41,10 +41,7 @@ public static class PlanSheets
 
         foreach (var kind in list.Parts.GroupBy(part => part.Kind, StringComparer.Ordinal))
         {
-            foreach (var part in kind)
-            {
-                placing.Add(part);
-            }
+            placing.Add([.. kind]);
         }
 
         foreach (var nest in nests ?? [])

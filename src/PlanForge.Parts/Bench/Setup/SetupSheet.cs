@@ -14,17 +14,21 @@ public sealed class SetupSheet : IPartKind
     public IEnumerable<Part> Make(RiggedAirframe airframe, ICollection<Diagnostic> findings)
     {
         var targets = SetupTargets.Of(airframe);
-        yield return Board(airframe, targets);
+        var views = new SetupViews(airframe, targets);
+        yield return View("bench-from-tail", "Set-up, seen from the tail", views.AddFromTail);
+        yield return View("bench-from-port", "Set-up, seen from the left (port)", views.AddFromPort);
+        yield return View("bench-from-above", "Set-up, seen from above", views.AddFromAbove);
         yield return Readings(airframe, targets);
         yield return Places(airframe, targets);
+        yield return View("bench-steps", "Steps at the board", sketch => AddSteps(airframe.WingSide, airframe.Text, sketch));
+        yield return Angles(airframe, targets);
     }
 
-    private Part Board(RiggedAirframe airframe, SetupTargets targets)
+    private Part View(string id, string title, Action<PartSketch> draw)
     {
         var sketch = new PartSketch();
-        SetupSketch.Add(airframe.WingSide == WingSide.Upper, targets.Tail is not null, sketch);
-        AddSteps(airframe.WingSide, airframe.Text, sketch);
-        return sketch.AsTemplate("bench-setup", Title, "Bench set-up");
+        draw(sketch);
+        return sketch.AsView(id, Title, title);
     }
 
     private Part Readings(RiggedAirframe airframe, SetupTargets targets)
@@ -37,26 +41,33 @@ public sealed class SetupSheet : IPartKind
             sketch.Figure(target.Key, $"Set-up, {target.Name}", target.Value, FigureQuantity.Length);
         }
 
-        return sketch.AsTemplate("bench-readings", Title, "Readings on the board");
+        return sketch.AsView("bench-readings", Title, "Readings on the board");
     }
 
     private Part Places(RiggedAirframe airframe, SetupTargets targets)
     {
         var sketch = new PartSketch();
         SetupTables.AddPlaces(airframe, targets, sketch);
-        SetupTables.AddAngles(airframe, targets, sketch);
         if (targets.Tail is { } tail)
         {
             sketch.Figure("setup.tail.over", "Set-up, T1 to T3 along the datum line", tail.Over, FigureQuantity.Length);
         }
 
-        return sketch.AsTemplate("bench-places", Title, "Places on the board and angles");
+        return sketch.AsView("bench-places", Title, "Places on the board");
+    }
+
+    // Of a kind of its own: it goes with whatever comes next and leaves the set-up on one sheet.
+    private static Part Angles(RiggedAirframe airframe, SetupTargets targets)
+    {
+        var sketch = new PartSketch();
+        SetupTables.AddAngles(airframe, targets, sketch);
+        return sketch.AsView("rigging-angles", "Rigging", "Rigging");
     }
 
     private static void AddSteps(WingSide side, MeasureText text, PartSketch sketch)
     {
         const double StepLength = 1;
-        sketch.Note("Left and right as seen from the tail, looking forward: left is port, right is starboard.");
+        sketch.Note("Left and right as seen from the tail. Views are not to scale; heights are above the board, cradles at stations.");
         sketch.Note($"1. Level the board: a bubble level along, across and on both diagonals; a straightedge shows no light over {text.FineWithUnit(StepLength / 4)}.");
         sketch.Note("2. Draw the centre line and the cradles' stations on the board, stand the cradles on them, centre lines together, and pin the feet.");
         sketch.Note("3. Lay the body in, mark its datum line on both sides, and measure it above the board at both cradles, left and right. Do not go on before it agrees.");
@@ -67,8 +78,7 @@ public sealed class SetupSheet : IPartKind
         sketch.Note(side == WingSide.Lower
             ? "6. A corner that reads high: its saddle is high there, sand that place with the sanding form. A corner that reads low: sand the other three."
             : "6. A corner that reads low: its saddle is low there, sand that place with the sanding form. A corner that reads high: sand the other three.");
-        sketch.Note("7. Measure the next round. Stop when all is within its tolerance: the last strokes are the ones that spoil it.");
+        sketch.Note("7. Measure again. Stop when all is within its tolerance: the last strokes spoil it.");
         sketch.Note("8. Tailplane: the same with T1 to T4, against the wing that fits by now. Level rests and a bubble level check every angle.");
-        sketch.Note("Dust of balsa, ply and resin: extraction or a mask, sand away from you. Cyanoacrylate and epoxy: fresh air, gloves, goggles; keep off the skin.");
     }
 }

@@ -10,15 +10,12 @@ namespace PlanForge.Parts.Bench.Setup;
 /// <summary>The tables of the set-up sheet: targets with room for readings, places on the board, angles as rises.</summary>
 internal static class SetupTables
 {
-    // Room to write a reading on, three rounds of it.
-    private const string Blank = "........";
-
-    /// <summary>What is measured, what it should be, how far off it may be, and blanks.</summary>
-    public static void AddTargets(ImmutableArray<SetupTarget> targets, MeasureText text, PartSketch sketch) => sketch.Table(
-        $"Targets above the board and between points, and readings ({text.UnitName})",
-        ["what", "target", "within", "1st reading", "2nd reading", "3rd reading"],
-        targets.Select(target => ImmutableArray.Create(
-            target.Name, text.Fine(target.Value), "±" + text.Fine(target.Tolerance), Blank, Blank, Blank)));
+    /// <summary>What is measured, what it should be, how far off it may be, and room for the readings of three rounds.</summary>
+    public static void AddTargets(ImmutableArray<SetupTarget> targets, MeasureText text, PartSketch sketch) => sketch.Form(
+        $"Heights above the board and lengths ({text.UnitName})",
+        ["what", "target", "within"],
+        ["1st round", "2nd round", "3rd round"],
+        targets.Select(target => ImmutableArray.Create(target.Name, text.Fine(target.Value), "±" + text.Fine(target.Tolerance))));
 
     /// <summary>Where everything stands.</summary>
     public static void AddPlaces(RiggedAirframe airframe, SetupTargets targets, PartSketch sketch)
@@ -27,18 +24,17 @@ internal static class SetupTables
         var rows = ImmutableArray.CreateBuilder<ImmutableArray<string>>();
         void Add(string what, double value) => rows.Add([what, text.Column(value)]);
         var (cradles, rests, board) = (CradleStations.Of(airframe), LevelRestPlaces.Of(airframe), targets.Pins.BoardBelowDatum);
-        Add("front cradle, station of its front face", cradles.Front);
-        Add("rear cradle, station of its front face", cradles.Rear);
-        Add("from one to the other, front face to front face", cradles.Rear - cradles.Front);
-        Add("datum line above the board", board);
-        Add("P1 to P4, from the centre line", targets.Pins.Across);
-        Add("level rests of the wing, from the centre line: root", rests.Root);
+        Add("front cradle, its front face", cradles.Front);
+        Add("rear cradle, its front face", cradles.Rear);
+        Add("from one to the other", cradles.Rear - cradles.Front);
+        Add("P1 to P4 from the centre line", targets.Pins.Across);
+        Add("level rests of the wing: root", rests.Root);
         Add("the same: tip", rests.Tip);
-        Add("pin for the cord, station", targets.Cord.X);
+        Add("pin for the cord", targets.Cord.X);
         if (targets.Tail is { } tail)
         {
-            Add("level rest of the tailplane, from the centre line", rests.Tailplane);
-            Add("T1 to T4, from the centre line", tail.Front.Y);
+            Add("level rest of the tailplane", rests.Tailplane);
+            Add("T1 to T4 from the centre line", tail.Front.Y);
         }
 
         if (DowelAxis.Of(airframe) is { } dowels)
@@ -47,18 +43,18 @@ internal static class SetupTables
             {
                 if (former.IsCrossFormer)
                 {
-                    Add($"dowels above the board, front face of {former.Name}", dowels.HeightAt(former.Station) + board);
-                    Add($"the same, rear face of {former.Name}", dowels.HeightAt(former.Station + former.Thickness) + board);
+                    Add($"dowels above the board, front of {former.Name}", dowels.HeightAt(former.Station) + board);
+                    Add($"the same, rear of {former.Name}", dowels.HeightAt(former.Station + former.Thickness) + board);
                 }
             }
         }
 
         if (BoltAxis.Of(airframe) is { } bolts)
         {
-            Add("bolt plate above the board, face next to the wing", bolts.NearFace + board);
+            Add("bolt plate above the board", bolts.NearFace + board);
         }
 
-        sketch.Table($"Places ({text.UnitName})", ["what", "at"], rows);
+        sketch.Table("", ["what", $"at, {text.UnitName}"], rows);
     }
 
     /// <summary>Every angle of the rigging as a rise over a length, in both systems of units.</summary>

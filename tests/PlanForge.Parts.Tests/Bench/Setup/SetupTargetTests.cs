@@ -79,10 +79,22 @@ public class SetupTargetTests
         var sheet = Description.Single(Description.PlateOnBox(3, 1), "bench-readings");
         var rows = sheet.Tables[0].Rows;
         Assert.Equal(SetupTargets.Of(Description.Rigged(Description.PlateOnBox(3, 1))).All().Length, rows.Length);
-        Assert.All(rows, row => Assert.All(row[3..], cell => Assert.Equal("........", cell)));
+        Assert.Equal(3, sheet.Tables[0].BlankColumns);
+        Assert.All(rows, row => Assert.Equal(["", "", ""], row[3..]));
         Assert.Equal("0.1", rows.Single(row => row[0].StartsWith("P1 over P3", StringComparison.Ordinal))[2].TrimStart('±'));
-        var setup = Description.Single(Description.PlateOnBox(3, 1), "bench-setup");
-        Assert.Equal(3, setup.Labels.Count(label => label.Text.Contains("not to scale", StringComparison.Ordinal)));
+        Assert.Contains("not to scale", Description.Single(Description.PlateOnBox(3, 1), "bench-steps").Notes[0], StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("bench-from-tail", "P1", "p1")]
+    [InlineData("bench-from-tail", "P4", "p4")]
+    [InlineData("bench-from-tail", "datum line", "datum.front")]
+    [InlineData("bench-from-port", "rise", "rise.port")]
+    public void The_views_say_what_the_table_says(string view, string label, string key)
+    {
+        var description = Description.PlateOnBox(3, 1);
+        var text = new Parts.Wording.MeasureText(description.DisplayUnit);
+        Assert.Contains(Description.Single(description, view).Labels, it => it.Text == $"{label} {text.Fine(Targets(description)["setup." + key])}");
     }
 
     private static double Cord(AirframeDescription description) => SetupTargets.Of(Description.Rigged(description)).CordLength;
