@@ -24,7 +24,9 @@ internal static class DesignFiles
         AddSheets(design, files, stop);
         files.Add(new("report.json", Report.Of(design)));
         files.AddRange(plan.GetAwaiter().GetResult());
-        files.Add(Manifest.Of(design.Airframe.Name, files));
+        var copies = SourceCopies.Of(design.Sources);
+        files.AddRange(copies);
+        files.Add(Manifest.Of(DrawnState.Of(design), copies[0].Path, files));
         return new(files.DrainToImmutable(), faults);
     }
 
