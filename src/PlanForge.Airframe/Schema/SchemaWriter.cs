@@ -14,11 +14,11 @@ internal sealed class SchemaWriter(Utf8JsonWriter json)
     private readonly HashSet<string> _defined = [];
 
     /// <summary>Writes the whole schema with its definitions.</summary>
-    public void WriteRoot(MappingFormat root)
+    public void WriteRoot(string title, MappingFormat root)
     {
         json.WriteStartObject();
         json.WriteString("$schema", Draft07);
-        json.WriteString("title", "PlanForge airframe description");
+        json.WriteString("title", title);
         WriteMappingBody(root);
         json.WriteStartObject("definitions");
         WriteQuantity("length", Dimension.Length,
@@ -213,6 +213,25 @@ internal sealed class SchemaWriter(Utf8JsonWriter json)
     }
 
     private void WriteList(ListFormat list)
+    {
+        if (list.IsSingleAllowed)
+        {
+            json.WriteStartArray("anyOf");
+            json.WriteStartObject();
+            WriteBody(list.Item, isBesideDescription: true);
+            json.WriteEndObject();
+            json.WriteStartObject();
+            WriteManyOf(list);
+            json.WriteEndObject();
+            json.WriteEndArray();
+        }
+        else
+        {
+            WriteManyOf(list);
+        }
+    }
+
+    private void WriteManyOf(ListFormat list)
     {
         json.WriteString("type", "array");
         json.WriteStartObject("items");

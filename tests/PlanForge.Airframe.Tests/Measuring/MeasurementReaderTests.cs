@@ -65,7 +65,7 @@ public sealed class MeasurementReaderTests
     [InlineData("pins: {front: {port: []}}", "1:41: error: `port` needs at least one, not 0")]
     [InlineData("pins: {front: {port: 1}}, board_offset: unknwn", "1:60: error: `board_offset` cannot be `unknwn`; did you mean `unknown`?")]
     [InlineData("cord: {port: 812}", "1:26: error: the cord needs the key `from`")]
-    [InlineData("board_offset: unknown", "1:10: error: nothing was measured in `a`: give heights of `pins` or `tips`, or a `cord`")]
+    [InlineData("board_offset: unknown", "1:10: error: nothing was measured in `a`: give heights of `pins` or `tips`, a `cord`, or readings of the `tailplane` or the `thrust` line")]
     public void What_is_wrong_is_shown_where_it_stands(string keys, string expected)
     {
         var read = MeasurementReader.Read("m.yaml", $"rounds: [{{name: a, {keys}}}]\n", DisplayUnit.Millimetre);
