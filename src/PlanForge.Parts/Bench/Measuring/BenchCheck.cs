@@ -19,7 +19,8 @@ public readonly record struct BenchCheck(CheckKind Kind, double Value, double Ha
 
     // Every error grows with one unknown alone: all but in proportion, so the same factor serves value and uncertainty.
     internal static ImmutableArray<BenchCheck> Of(
-        PinPoints plan,
+        double across,
+        double chord,
         ImmutableArray<BenchMark> marks,
         Point3 pivot,
         WingPose pose,
@@ -27,8 +28,7 @@ public readonly record struct BenchCheck(CheckKind Kind, double Value, double Ha
         BenchTolerance tolerance)
     {
         var checks = ImmutableArray.CreateBuilder<BenchCheck>();
-        var chord = plan.Rear.X - plan.Front.X;
-        Add(CheckKind.Across, PoseUnknown.Roll, 2 * plan.Across, tolerance.Across);
+        Add(CheckKind.Across, PoseUnknown.Roll, 2 * across, tolerance.Across);
         Add(CheckKind.Rise, PoseUnknown.Incidence, chord, tolerance.Rise);
         Add(CheckKind.RiseAcross, PoseUnknown.Warp, 2 * chord, tolerance.Rise);
         if (estimates[(int)PoseUnknown.Yaw].IsSettled)

@@ -12,15 +12,20 @@ public sealed class BenchTexts(MeasureText text)
     public ImmutableArray<(string Label, string Value)> Estimates(RoundResult round)
     {
         ArgumentNullException.ThrowIfNull(round);
-        return [.. round.Estimates.Select(it => (LabelOf(it.Unknown), it.HalfWidth is { } half ? ValueOf(it.Unknown, it.Value, half) : "not settled: " + it.Lack))];
+        return Estimates(round.Estimates);
     }
 
+    internal ImmutableArray<(string Label, string Value)> Estimates(ImmutableArray<PoseEstimate> estimates) =>
+        [.. estimates.Select(it => (LabelOf(it.Unknown), it.HalfWidth is { } half ? ValueOf(it.Unknown, it.Value, half) : "not settled: " + it.Lack))];
+
     /// <summary>Each error at pins and cords with its verdict.</summary>
-    public ImmutableArray<(string Label, string Value, string Verdict)> Checks(RoundResult round)
-    {
-        ArgumentNullException.ThrowIfNull(round);
-        return [.. round.Checks.Select(check => (LabelOf(check.Kind), $"{WithSign(check.Value)} ± {text.FineWithUnit(check.HalfWidth)}", VerdictOf(check)))];
-    }
+    public ImmutableArray<(string Label, string Value, string Verdict)> Checks(ImmutableArray<BenchCheck> checks) =>
+    [
+        .. checks.Select(check => (
+            LabelOf(check.Kind),
+            $"{WithSign(check.Value)} ± {text.FineWithUnit(check.HalfWidth)}",
+            VerdictOf(check.IsWithin, check.IsSure, text.FineWithUnit(check.Tolerance)))),
+    ];
 
     /// <summary>What to do about a round, one sentence a line; empty when everything that is settled is in order.</summary>
     public ImmutableArray<string> Advice(RoundResult round)
@@ -31,13 +36,12 @@ public sealed class BenchTexts(MeasureText text)
         if (round.Correction is { } correction && (faulty.Contains(CheckKind.Across) || faulty.Contains(CheckKind.Rise)))
         {
             lines.Add($"Sand the saddles by the table, at most {text.FineWithUnit(correction.Most)}; the root leading edge then {MoveOf(correction.LeadingEdgeMove)}.");
-            lines.Add($"Or shim instead: {ShimText(correction.Shims)}.");
+            lines.Add($"Or shim instead: {Corners(correction.Shims)}.");
         }
 
         if (round.Square is { } square && faulty.Contains(CheckKind.Square))
         {
-            lines.Add($"Move the trailing edge at the root {text.FineWithUnit(square.TrailingEdge)} to the {SideOf(square.To)}: "
-                + $"the {SideOf(square.To)} tip goes {text.FineWithUnit(square.Tip)} forward, the other as much aft.");
+            lines.Add(SquareText(square));
         }
 
         if (faulty.Contains(CheckKind.RiseAcross))
@@ -46,8 +50,25 @@ public sealed class BenchTexts(MeasureText text)
                 + "the saddles are corrected for the mean of both. Straighten the wing, or live with it.");
         }
 
+        lines.AddRange(new TailTexts(text).Advice(round));
         return lines.ToImmutable();
     }
+
+    /// <summary>Whether a round is in order, in two words or three.</summary>
+    public static string Verdict(RoundResult round)
+    {
+        ArgumentNullException.ThrowIfNull(round);
+        return !round.IsSettled ? "nothing settled" : round.IsWithin ? "within tolerance" : "out of tolerance";
+    }
+
+    /// <summary>An error in one word.</summary>
+    public static string ShortName(CheckKind kind) => kind switch
+    {
+        CheckKind.Across => "across",
+        CheckKind.Rise => "rise",
+        CheckKind.RiseAcross => "warp",
+        _ => "square",
+    };
 
     /// <summary>Head of the table of <see cref="TakeOff"/>.</summary>
     public static ImmutableArray<string> TakeOffHead => ["from front", "station", "left (port)", "right (starboard)"];
@@ -86,17 +107,21 @@ public sealed class BenchTexts(MeasureText text)
         ? $"{WithSign(value)} ± {text.FineWithUnit(half)}"
         : $"{(value > 0 ? "+" : "")}{MeasureText.Rounded(value * 180 / Math.PI, 3)} ± {MeasureText.Rounded(half * 180 / Math.PI, 3)}°";
 
-    private string VerdictOf(BenchCheck check)
+    internal static string VerdictOf(bool isWithin, bool isSure, string tolerance)
     {
-        var verdict = $"{(check.IsWithin ? "within" : "OUT of")} {text.FineWithUnit(check.Tolerance)}";
-        return check.IsSure ? verdict : verdict + ", as far as the readings tell";
+        var verdict = $"{(isWithin ? "within" : "OUT of")} {tolerance}";
+        return isSure ? verdict : verdict + ", as far as the readings tell";
     }
+
+    internal string SquareText(SquareCorrection square) =>
+        $"Move the trailing edge at the root {text.FineWithUnit(square.TrailingEdge)} to the {SideOf(square.To)}: "
+        + $"the {SideOf(square.To)} tip goes {text.FineWithUnit(square.Tip)} forward, the other as much aft.";
+
+    internal string Corners(SeatCorners corners) =>
+        $"left (port) front {text.Fine(corners.PortFront)}, rear {text.Fine(corners.PortRear)}; "
+        + $"right (starboard) front {text.Fine(corners.StarboardFront)}, rear {text.FineWithUnit(corners.StarboardRear)}";
 
     private string MoveOf(double move) => move <= 0 ? $"comes down {text.FineWithUnit(-move)}" : $"goes up {text.FineWithUnit(move)}";
 
     private static string SideOf(Hand hand) => BenchMarks.NameOf(hand);
-
-    private string ShimText(SaddleShims shims) =>
-        $"left (port) front {text.Fine(shims.PortFront)}, rear {text.Fine(shims.PortRear)}; "
-        + $"right (starboard) front {text.Fine(shims.StarboardFront)}, rear {text.FineWithUnit(shims.StarboardRear)}";
 }
