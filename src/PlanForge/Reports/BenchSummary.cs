@@ -23,7 +23,7 @@ internal static class BenchSummary
         }
 
         Add(text, "Errors at pins and cords, against the tolerance", Triples(words.Checks(last.Checks)));
-        if (last.Correction is { } correction && !last.IsWithin)
+        if (last.Correction is { } correction && CorrectionParts.IsNeeded(last))
         {
             Add(text, $"Wood to take off the saddles ({measure.UnitName})", [BenchTexts.TakeOffHead, .. words.TakeOff(correction)]);
         }

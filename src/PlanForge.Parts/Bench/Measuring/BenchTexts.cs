@@ -33,7 +33,7 @@ public sealed class BenchTexts(MeasureText text)
         ArgumentNullException.ThrowIfNull(round);
         var lines = ImmutableArray.CreateBuilder<string>();
         var faulty = round.Checks.Where(check => !check.IsWithin).Select(check => check.Kind).ToArray();
-        if (round.Correction is { } correction && (faulty.Contains(CheckKind.Across) || faulty.Contains(CheckKind.Rise)))
+        if (round.Correction is { } correction && CorrectionParts.IsNeeded(round))
         {
             lines.Add($"Sand the saddles by the table, at most {text.FineWithUnit(correction.Most)}; the root leading edge then {MoveOf(correction.LeadingEdgeMove)}.");
             lines.Add($"Or shim instead: {Corners(correction.Shims)}.");
