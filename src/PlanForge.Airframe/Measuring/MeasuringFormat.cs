@@ -67,7 +67,7 @@ internal static class MeasuringFormat
 
     public static readonly Key<MappingFormat> TailCord = new("cord", TailCordSet, "Lengths to both tips of the tailplane.");
 
-    public static readonly Key<MappingFormat> Tailplane = new("tailplane", new("tail-readings", "the tailplane's readings", TailPins, TailCord),
+    public static readonly Key<MappingFormat> Tailplane = new("tailplane", new("tail-readings", "a reading of the tailplane", TailPins, TailCord),
         "What was read at the tailplane.");
 
     private static readonly ListFormat Rises = new(() => QuantityFormat.AnyLength, least: 1, isSingleAllowed: true);
@@ -79,7 +79,7 @@ internal static class MeasuringFormat
 
     public static readonly Key<ListFormat> ThrustRight = new("right", Rises, "How much farther to the right (starboard) it stands.");
 
-    public static readonly Key<MappingFormat> Thrust = new("thrust", new("thrust-readings", "the thrust line's readings", ThrustOver, ThrustDown, ThrustRight),
+    public static readonly Key<MappingFormat> Thrust = new("thrust", new("thrust-readings", "a reading of the thrust line", ThrustOver, ThrustDown, ThrustRight),
         "What was read at a stick on the motor's shaft.");
 
     public static readonly WordFormat BoardWords = new("unknown", "as drawn");

@@ -25,8 +25,18 @@ internal sealed class SchemaWriter(Utf8JsonWriter json)
             "A length: a number in the description's units, a quantity such as 3 mm, 1/32 in, 2 1/4 in or 5' 6 1/2\", or an expression.");
         WriteQuantity("angle", Dimension.Angle,
             "An angle: a number of degrees, a quantity such as 4.5 deg, 1° 30' or 0.05 rad, or an expression.");
-        WriteQuantity("proportion", Dimension.Number, "A proportion such as 9 % or 0.09, or an expression.");
-        WriteAnyQuantity();
+        var formats = new List<ValueFormat>();
+        Collect(root, formats);
+        if (formats.Exists(format => format is QuantityFormat { Dimension: Dimension.Number }))
+        {
+            WriteQuantity("proportion", Dimension.Number, "A proportion such as 9 % or 0.09, or an expression.");
+        }
+
+        if (formats.Exists(format => format is ParametersFormat))
+        {
+            WriteAnyQuantity();
+        }
+
         while (_pending.TryDequeue(out var format))
         {
             json.WriteStartObject(IdOf(format));
@@ -320,6 +330,29 @@ internal sealed class SchemaWriter(Utf8JsonWriter json)
         else if (text is not null)
         {
             json.WriteString("default", text);
+        }
+    }
+
+    /// <summary>All formats below one, each once.</summary>
+    private static void Collect(ValueFormat format, List<ValueFormat> formats)
+    {
+        if (formats.Contains(format))
+        {
+            return;
+        }
+
+        formats.Add(format);
+        IEnumerable<ValueFormat> below = format switch
+        {
+            MappingFormat mapping => mapping.Keys.Select(key => key.Format),
+            ChoiceFormat choice => choice.Alternatives,
+            ListFormat list => [list.Item],
+            ParametersFormat parameters => [parameters.Detail],
+            _ => [],
+        };
+        foreach (var each in below)
+        {
+            Collect(each, formats);
         }
     }
 

@@ -33,7 +33,8 @@ internal static class BenchSummary
         Add(text, "What to do", (advice.IsEmpty ? ["Nothing: leave it."] : advice).Select(line => ImmutableArray.Create(line)));
         if (result.Rounds.Length > 1)
         {
-            Add(text, "Rounds", result.Rounds.Select(round => ImmutableArray.Create(round.Name, Errors(round, words, measure), BenchTexts.Verdict(round))));
+            Add(text, "Rounds", result.Rounds.Select(round => ImmutableArray.Create(round.Name, words.Line(round.Checks), BenchTexts.Verdict(round))));
+            Add(text, "Rounds at the tailplane", result.Rounds.Where(round => round.Tail is not null).Select(round => ImmutableArray.Create(round.Name, words.Line(round.Tail!.Checks))));
         }
 
         return text.ToString().TrimEnd('\n') + "\n";
@@ -63,11 +64,6 @@ internal static class BenchSummary
 
     private static IEnumerable<ImmutableArray<string>> Triples(ImmutableArray<(string Label, string Value, string Verdict)> rows) =>
         rows.Select(row => ImmutableArray.Create(row.Label, row.Value, row.Verdict));
-
-    private static string Errors(RoundResult round, BenchTexts words, MeasureText measure) => string.Join(", ", [
-        .. round.Checks.Select(check => $"{BenchTexts.ShortName(check.Kind)} {words.WithSign(check.Value)} {measure.UnitName}"),
-        .. (round.Tail?.Checks ?? []).Select(check => $"tailplane {BenchTexts.ShortName(check.Kind)} {words.WithSign(check.Value)} {measure.UnitName}"),
-    ]);
 
     private static void Add(StringBuilder text, string title, IEnumerable<ImmutableArray<string>> rows)
     {

@@ -61,6 +61,10 @@ public sealed class BenchTexts(MeasureText text)
         return !round.IsSettled ? "nothing settled" : round.IsWithin ? "within tolerance" : "out of tolerance";
     }
 
+    /// <summary>Errors in a line: the words and values.</summary>
+    public string Line(ImmutableArray<BenchCheck> checks) =>
+        string.Join(", ", checks.Select(check => $"{ShortName(check.Kind)} {WithSign(check.Value)} {text.UnitName}"));
+
     /// <summary>An error in one word.</summary>
     public static string ShortName(CheckKind kind) => kind switch
     {
@@ -82,7 +86,7 @@ public sealed class BenchTexts(MeasureText text)
     }
 
     /// <summary>A length with its sign.</summary>
-    public string WithSign(double length) => (length > 0 ? "+" : "") + text.Fine(length);
+    public string WithSign(double length) => Signed(text.Fine(length));
 
     /// <summary>What a check is called.</summary>
     public static string LabelOf(CheckKind kind) => kind switch
@@ -105,7 +109,7 @@ public sealed class BenchTexts(MeasureText text)
 
     private string ValueOf(PoseUnknown unknown, double value, double half) => unknown.IsLength()
         ? $"{WithSign(value)} ± {text.FineWithUnit(half)}"
-        : $"{(value > 0 ? "+" : "")}{MeasureText.Rounded(value * 180 / Math.PI, 3)} ± {MeasureText.Rounded(half * 180 / Math.PI, 3)}°";
+        : $"{Signed(MeasureText.Rounded(value * 180 / Math.PI, 3))} ± {MeasureText.Rounded(half * 180 / Math.PI, 3)}°";
 
     internal static string VerdictOf(bool isWithin, bool isSure, string tolerance)
     {
@@ -120,6 +124,9 @@ public sealed class BenchTexts(MeasureText text)
     internal string Corners(SeatCorners corners) =>
         $"left (port) front {text.Fine(corners.PortFront)}, rear {text.Fine(corners.PortRear)}; "
         + $"right (starboard) front {text.Fine(corners.StarboardFront)}, rear {text.FineWithUnit(corners.StarboardRear)}";
+
+    // Nothing has no sign.
+    private static string Signed(string number) => number is "0" || number.StartsWith('-') ? number : "+" + number;
 
     private string MoveOf(double move) => move <= 0 ? $"comes down {text.FineWithUnit(-move)}" : $"goes up {text.FineWithUnit(move)}";
 

@@ -25,17 +25,16 @@ public static class CorrectionParts
     {
         ArgumentNullException.ThrowIfNull(airframe);
         ArgumentNullException.ThrowIfNull(result);
-        var text = ResultPart.Of(airframe, result);
         if (result.Last.Correction is not { } correction || !IsNeeded(result.Last))
         {
-            return [text];
+            return [.. ResultParts.Of(airframe, result)];
         }
 
         var line = airframe.SaddleLine!;
         var flat = SaddleDevelopment.Of(airframe.Body, line, SaddleTemplates.EdgeHeight(airframe, line));
         return
         [
-            text,
+            .. ResultParts.Of(airframe, result),
             Template(airframe, flat, result.Last, correction, Hand.Port, Placement2.Identity),
             Template(airframe, flat, result.Last, correction, Hand.Starboard, Placement2.Mirror),
             BandDiagram.Of(airframe, correction),
@@ -89,7 +88,7 @@ public static class CorrectionParts
         sketch.Line(LineUse.Cut, outline.SignedArea < 0 ? outline.Reversed() : outline);
         AddTexts(airframe, flat, round, correction, hand, placement, sketch);
         var name = hand == Hand.Port ? "port" : "starboard";
-        return sketch.AsTemplate($"correction-{name}", Kind, $"Correction {name}");
+        return sketch.AsTemplate($"correction-{name}", Kind, $"Correction, {BenchMarks.NameOf(hand)}");
     }
 
     private static void AddTexts(
@@ -123,7 +122,8 @@ public static class CorrectionParts
         sketch.Label($"{BenchMarks.NameOf(hand)}: take off ({text.UnitName})", front.Towards(rear, 0.5) + new Vector2(0, into * 9));
         var side = flat.EdgeHeight >= 0 ? "above" : "below";
         sketch.Label($"this edge lies {text.CoarseWithUnit(Math.Abs(flat.EdgeHeight))} {side} the datum line", front.Towards(rear, 0.5) + new Vector2(0, into * 4));
-        sketch.Note($"After the round \"{round.Name}\". The upper line is the seat as it is, the lower one the seat as it is to be; straight down to the datum line.");
-        sketch.Note("Cut along the lower line, hold the paper to the body with its straight edge parallel to the datum line, mark, and sand to the mark.");
+        var (asItIs, asItIsToBe) = airframe.WingSide == WingSide.Lower ? ("upper", "lower") : ("lower", "upper");
+        sketch.Note($"After the round \"{round.Name}\". The {asItIs} line is the seat as it is, the {asItIsToBe} one the seat as it is to be, square to the datum line.");
+        sketch.Note($"Cut along the {asItIsToBe} line, hold the paper to the body with its straight edge parallel to the datum line, mark, and sand to the mark.");
     }
 }

@@ -55,7 +55,7 @@ public sealed class TailTexts(MeasureText text)
         var lines = ImmutableArray.CreateBuilder<string>();
         if (round.Tail is { } tail)
         {
-            AddTail(tail, lines);
+            AddTail(tail, isWingRight: round.Checks.All(check => check.Kind != CheckKind.Rise || check.IsWithin), lines);
         }
 
         if (round.Thrust is { IsWithin: false } thrust)
@@ -68,7 +68,7 @@ public sealed class TailTexts(MeasureText text)
         return lines.ToImmutable();
     }
 
-    private void AddTail(TailResult tail, ImmutableArray<string>.Builder lines)
+    private void AddTail(TailResult tail, bool isWingRight, ImmutableArray<string>.Builder lines)
     {
         var faulty = tail.Checks.Where(check => !check.IsWithin).Select(check => check.Kind).ToArray();
         if (tail.Seat is { } seat && (faulty.Contains(CheckKind.Across) || faulty.Contains(CheckKind.Rise)))
@@ -77,7 +77,7 @@ public sealed class TailTexts(MeasureText text)
             lines.Add($"Or shim it instead: {_texts.Corners(seat.Shims)}.");
         }
 
-        if (tail.Decalage is { } decalage && Math.Abs(decalage.Error) > decalage.HalfWidth)
+        if (tail.Decalage is { } decalage && (!isWingRight || faulty.Contains(CheckKind.Rise)))
         {
             lines.Add($"The decalage is {Angle(decalage.Value)} and should be {Angle(decalage.Drawn)}. To have it without touching the wing, shim the tailplane: {_texts.Corners(decalage.Seat.Shims)}.");
         }
