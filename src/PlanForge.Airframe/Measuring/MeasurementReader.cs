@@ -32,12 +32,12 @@ public static class MeasurementReader
 
     private static bool IsDescription(YamlMapping root, DiagnosticList diagnostics)
     {
-        if (root.Find(AirframeFormat.Version.Name) is not { } version || root.Find(MeasuringFormat.Rounds.Name) is not null)
+        if (root.Find(AirframeFormat.Version.Name) is null || root.Find(MeasuringFormat.Rounds.Name) is not null)
         {
             return false;
         }
 
-        diagnostics.Error(version.At, "this is a description of an airframe, not a file of measurements: the description comes first, what was measured second");
+        diagnostics.Error(root.At, "this is a description of an airframe, not a file of measurements: the description comes first, what was measured second");
         return true;
     }
 

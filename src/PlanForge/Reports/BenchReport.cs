@@ -37,7 +37,7 @@ internal static class BenchReport
         json.WriteStartObject();
         json.WriteString("name", round.Name);
         json.WriteBoolean("within_tolerance", round.IsWithin);
-        WritePose(json, round.Estimates);
+        WritePose(json, round.Estimates, round.DrawnIncidence);
         WriteChecks(json, round.Checks);
         WriteCorrection(json, round);
         if (round.Tail is { } tail)
@@ -54,7 +54,7 @@ internal static class BenchReport
     }
 
     /// <summary>The unknowns, each with its value or what it lacks.</summary>
-    public static void WritePose(Utf8JsonWriter json, ImmutableArray<PoseEstimate> estimates)
+    public static void WritePose(Utf8JsonWriter json, ImmutableArray<PoseEstimate> estimates, double drawnIncidence)
     {
         json.WriteStartArray("pose");
         foreach (var estimate in estimates)
@@ -68,6 +68,10 @@ internal static class BenchReport
                 json.WriteNumber("value", FigureUnits.Rounded(estimate.Value * unit));
                 json.WriteNumber("plus_minus", FigureUnits.Rounded(half * unit));
                 json.WriteString("unit", isLength ? "mm" : "deg");
+                if (estimate.Unknown == PoseUnknown.Incidence)
+                {
+                    json.WriteNumber("drawn", FigureUnits.Rounded(drawnIncidence * unit));
+                }
             }
             else
             {

@@ -10,7 +10,7 @@ internal static class BenchTailReport
     public static void Write(Utf8JsonWriter json, TailResult tail)
     {
         json.WriteStartObject("tailplane");
-        BenchReport.WritePose(json, tail.Estimates);
+        BenchReport.WritePose(json, tail.Estimates, tail.DrawnIncidence);
         BenchReport.WriteChecks(json, tail.Checks);
         if (tail.Seat is { } seat)
         {

@@ -101,9 +101,9 @@ public sealed class MeasurementReaderTests
     [InlineData("pins: {front: {port: 3 kg}}", "1:41: error: a length is needed here, and `3 kg` is a mass")]
     [InlineData("pins: {front: {port: []}}", "1:41: error: `port` needs at least one, not 0")]
     [InlineData("pins: {front: {port: 1}}, board_offset: unknwn", "1:60: error: `board_offset` cannot be `unknwn`; did you mean `unknown`?")]
-    [InlineData("thrust: {over: 100}", "1:27: error: `thrust` needs `down` or `right`")]
-    [InlineData("thrust: {down: 3}", "1:27: error: a reading of the thrust line needs the key `over`")]
-    [InlineData("tailplane: {cord: {from: wing tip, port: 1}}", "1:44: error: `from` cannot be `wing tip`; did you mean `wing tips`?")]
+    [InlineData("thrust: {over: 100}", "1:28: error: `thrust` needs `down` or `right`")]
+    [InlineData("thrust: {down: 3}", "1:28: error: a reading of the thrust line needs the key `over`")]
+    [InlineData("tailplane: {cord: {from: wing tip, port: 1}}", "1:45: error: `from` cannot be `wing tip`; did you mean `wing tips`?")]
     [InlineData("cord: {port: 812}", "1:26: error: the cord needs the key `from`")]
     [InlineData("board_offset: unknown", "1:10: error: nothing was measured in `a`: give heights of `pins` or `tips`, a `cord`, or readings of the `tailplane` or the `thrust` line")]
     public void What_is_wrong_is_shown_where_it_stands(string keys, string expected)

@@ -11,8 +11,11 @@ namespace PlanForge.Parts.Bench.Measuring;
 /// <param name="Tolerance">The greatest error that is in order, mm.</param>
 public readonly record struct BenchCheck(CheckKind Kind, double Value, double HalfWidth, double Tolerance)
 {
+    // A quarter read on a rule of quarters is within a quarter: angles turned into lengths miss it by less than this share.
+    private const double Slack = 1e-3;
+
     /// <summary>True when the error as measured is within the tolerance.</summary>
-    public bool IsWithin => Math.Abs(Value) <= Tolerance;
+    public bool IsWithin => Math.Abs(Value) <= Tolerance * (1 + Slack);
 
     /// <summary>True when the uncertainty of the readings does not reach over the limit of the tolerance.</summary>
     public bool IsSure => Math.Abs(Math.Abs(Value) - Tolerance) > HalfWidth;

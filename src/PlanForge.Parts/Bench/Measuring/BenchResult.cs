@@ -52,6 +52,9 @@ public sealed record RoundResult(
     SaddleCorrection? Correction,
     SquareCorrection? Square)
 {
+    /// <summary>Incidence of the wing's root chord as drawn, radians.</summary>
+    public double DrawnIncidence { get; init; }
+
     /// <summary>What it says of the tailplane, or null.</summary>
     public TailResult? Tail { get; init; }
 
@@ -79,6 +82,7 @@ public sealed record RoundResult(
         var wing = OfWing(airframe, plan, round, tolerance, report);
         return wing with
         {
+            DrawnIncidence = airframe.Wing.Incidence,
             Tail = TailResult.Of(airframe, round, wing, tolerance, report),
             Thrust = ThrustResult.Of(airframe, round, tolerance, report),
         };

@@ -12,11 +12,23 @@ public sealed class BenchTexts(MeasureText text)
     public ImmutableArray<(string Label, string Value)> Estimates(RoundResult round)
     {
         ArgumentNullException.ThrowIfNull(round);
-        return Estimates(round.Estimates);
+        return Estimates(round.Estimates, round.DrawnIncidence);
     }
 
-    internal ImmutableArray<(string Label, string Value)> Estimates(ImmutableArray<PoseEstimate> estimates) =>
-        [.. estimates.Select(it => (LabelOf(it.Unknown), it.HalfWidth is { } half ? ValueOf(it.Unknown, it.Value, half) : "not settled: " + it.Lack))];
+    internal ImmutableArray<(string Label, string Value)> Estimates(ImmutableArray<PoseEstimate> estimates, double drawnIncidence)
+    {
+        var rows = ImmutableArray.CreateBuilder<(string, string)>();
+        foreach (var it in estimates)
+        {
+            rows.Add((LabelOf(it.Unknown), it.HalfWidth is { } half ? ValueOf(it.Unknown, it.Value, half) : "not settled: " + it.Lack));
+            if (it is { Unknown: PoseUnknown.Incidence, IsSettled: true })
+            {
+                rows.Add(("incidence as it is", $"{MeasureText.Angle(drawnIncidence + it.Value)}, drawn {MeasureText.Angle(drawnIncidence)}"));
+            }
+        }
+
+        return rows.ToImmutable();
+    }
 
     /// <summary>Each error at pins and cords with its verdict.</summary>
     public ImmutableArray<(string Label, string Value, string Verdict)> Checks(ImmutableArray<BenchCheck> checks) =>

@@ -25,6 +25,9 @@ public sealed record TailResult(
     DecalageFound? Decalage,
     bool IsWingTakenSquare)
 {
+    /// <summary>Incidence of its root chord as drawn, radians.</summary>
+    public double DrawnIncidence { get; init; }
+
     internal static TailResult? Of(
         RiggedAirframe airframe, MeasuringRound round, RoundResult wing, BenchTolerance tolerance, Action<SourcePosition, string> report)
     {
@@ -60,7 +63,10 @@ public sealed record TailResult(
             TailSeat.Of(airframe, shape, estimates, againstWing: 0),
             estimates[(int)PoseUnknown.Yaw].IsSettled ? SquareCorrection.Of(shape, fit.Pose.Yaw) : null,
             DecalageFound.Of(airframe, shape, wing, estimates),
-            startsAtWing && !wing[PoseUnknown.Yaw].IsSettled);
+            startsAtWing && !wing[PoseUnknown.Yaw].IsSettled)
+        {
+            DrawnIncidence = shape.Incidence,
+        };
     }
 }
 

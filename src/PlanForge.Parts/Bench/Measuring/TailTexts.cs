@@ -13,7 +13,7 @@ public sealed class TailTexts(MeasureText text)
     public ImmutableArray<(string Label, string Value)> Estimates(TailResult tail)
     {
         ArgumentNullException.ThrowIfNull(tail);
-        var rows = _texts.Estimates(tail.Estimates);
+        var rows = _texts.Estimates(tail.Estimates, tail.DrawnIncidence);
         return tail.Decalage is { } decalage
             ? rows.Add(("decalage, wing over tailplane", $"{Angle(decalage.Value)} ± {Angle(decalage.HalfWidth)}, drawn {Angle(decalage.Drawn)}"))
             : rows;
