@@ -1,6 +1,7 @@
 using System.Text;
 using PlanForge.Designs;
 using PlanForge.Parts;
+using PlanForge.Parts.Changes;
 
 namespace PlanForge.Reports;
 
@@ -20,17 +21,30 @@ internal static class AsBuiltSummary
             figures, measurement.Thing.Label(figures.Length), FigureQuantity.Length, measurement.Designed, measurement.Built))]);
         if (design.Moved is { } moved)
         {
-            // What moved by less than is shown would read as a number and the same number.
-            AddRows(text, "Moved by that", [.. moved.Figures
-                .Select(figure => Row.Of(figures, figure.Figure.Label, figure.Figure.Quantity, figure.Before, figure.After))
-                .Where(row => row.Built != row.Designed)]);
-            AddParts(text, "Make again", moved.Changed);
+            var felt = moved.Figures.Where(IsFelt).ToList();
+            AddRows(text, "Moved by that", [.. felt
+                .Select(figure => Row.Of(figures, figure.Figure.Label, figure.Figure.Quantity, figure.Before, figure.After))]);
+            if (moved.Figures.Length > felt.Count)
+            {
+                text.Append("  and ").Append(Counts.Of(moved.Figures.Length - felt.Count, "figure")).Append(" by less than a builder feels (see report.json)\n");
+            }
+
+            AddParts(text, "Parts that changed", moved.Changed);
             AddParts(text, "New parts", moved.Added);
             AddParts(text, "No longer needed", moved.Gone);
         }
 
         return text.Append('\n').ToString();
     }
+
+    // A twentieth of a millimetre is about what a steel rule and a good eye tell apart (common practice, no source).
+    private static bool IsFelt(MovedFigure figure) => figure.After - figure.Before is not { } difference || Math.Abs(difference) >= figure.Figure.Quantity switch
+    {
+        FigureQuantity.Length => 0.05,
+        FigureQuantity.Area => 100,
+        FigureQuantity.Angle => 0.05 * Math.PI / 180,
+        _ => 0.001,
+    };
 
     private static void AddRows(StringBuilder text, string title, List<Row> rows)
     {
