@@ -143,12 +143,15 @@ internal sealed class AsBuiltReader(
         var designed = BodyAsBuilt.StationAt(whole, Known(given, whole), values.At);
         var height = designed.Upper - designed.Lower;
         var breadth = GreatestBreadth.Of(designed);
-        Add(BodySize.Breadth, breadth, F.Breadth, Yardstick.OfBreadth(breadth));
+        if (Add(BodySize.Breadth, breadth, F.Breadth, Yardstick.OfBreadth(breadth)))
+        {
+            BendCheck.Check(whole, designed, breadth, values, findings);
+        }
+
         Add(BodySize.Upper, designed.Upper, F.Upper, Yardstick.Of(height));
         Add(BodySize.Lower, designed.Lower, F.Lower, Yardstick.Of(height));
-        BendCheck.Check(whole, designed, breadth, values, findings);
 
-        void Add(BodySize size, double value, Key<QuantityFormat> key, Yardstick yardstick) =>
+        bool Add(BodySize size, double value, Key<QuantityFormat> key, Yardstick yardstick) =>
             _list.Add(new BodyExtent(designed.Station, size), value, values, key, yardstick);
     }
 

@@ -53,7 +53,7 @@ internal sealed class Findings(QuantityReader quantities, DiagnosticList diagnos
         Error(name.At, $"there is no {noun} {Quote.Text(name.Text)} {where}; "
             + (Spelling.Near(name.Text, names) is { } near ? $"did you mean `{near}`?"
                 : names.Length == 0 ? "there are none at all"
-                : $"there are {Quote.List(names)}"));
+                : $"there {(names.Length == 1 ? "is only" : "are")} {Quote.List(names)}"));
     }
 
     /// <summary>Reports names given twice; case does not part names, since files are named after them.</summary>

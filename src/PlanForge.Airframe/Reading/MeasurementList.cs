@@ -13,17 +13,17 @@ internal sealed class MeasurementList(Findings findings)
     /// <summary>What was measured so far.</summary>
     public ImmutableArray<Measurement> Measurements => _measurements.ToImmutable();
 
-    /// <summary>Adds a value that was given and read.</summary>
+    /// <summary>Adds a value that was given and read; false when there is none or it is refused.</summary>
     /// <param name="thing">What it measures.</param>
     /// <param name="designed">What the design has there, mm; NaN when that failed.</param>
     /// <param name="values">The mapping it stands in.</param>
     /// <param name="key">Its key.</param>
     /// <param name="yardstick">How far off it may be.</param>
-    public void Add(MeasuredThing thing, double designed, MappingValues values, Key<QuantityFormat> key, Yardstick yardstick)
+    public bool Add(MeasuredThing thing, double designed, MappingValues values, Key<QuantityFormat> key, Yardstick yardstick)
     {
         if (values.OptionalNumber(key) is not { } built || double.IsNaN(built) || double.IsNaN(designed))
         {
-            return;
+            return false;
         }
 
         var at = values.AtValue(key);
@@ -31,10 +31,10 @@ internal sealed class MeasurementList(Findings findings)
         if (_measurements.FirstOrDefault(measurement => measurement.Thing == thing) is { } first)
         {
             findings.Error(at, $"{label}, is measured already, in line {first.At.Line}");
-            return;
+            return false;
         }
 
         _measurements.Add(new(thing, designed, built, at));
-        yardstick.Check(label, designed, built, at, findings);
+        return yardstick.Check(label, designed, built, at, findings);
     }
 }

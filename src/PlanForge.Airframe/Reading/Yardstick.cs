@@ -37,8 +37,8 @@ internal readonly record struct Yardstick(double Scale, double Notable, double G
     /// <summary>For a thickness: thin sheets are off by a larger share of it.</summary>
     public static Yardstick OfThickness(double thickness) => new(thickness, UsualSheet, Math.Min(AnotherSheet, thickness / 2), false);
 
-    /// <summary>Reports a measured length that is off.</summary>
-    public void Check(string label, double designed, double built, SourcePosition at, Findings findings)
+    /// <summary>Reports a measured length that is off; true when it is in order or only warned of.</summary>
+    public bool Check(string label, double designed, double built, SourcePosition at, Findings findings)
     {
         // What conversion between units leaves is not off.
         const double Rounding = 1e-9;
@@ -47,15 +47,21 @@ internal readonly record struct Yardstick(double Scale, double Notable, double G
         if (off > RefusedShare * Scale && SlipOf(designed, built) is { } slip)
         {
             findings.Error(at, $"{both}; {slip.Words} {findings.Length(built * slip.Factor)}: {slip.Question}");
+            return false;
         }
-        else if (off > Math.Max(RefusedShare * Scale, Greatest))
+
+        if (off > Math.Max(RefusedShare * Scale, Greatest))
         {
             findings.Error(at, $"{both}: too far off to be the same thing; measure again, or change the design");
+            return false;
         }
-        else if (off > Math.Max(WarnedShare * Scale, Notable))
+
+        if (off > Math.Max(WarnedShare * Scale, Notable))
         {
             findings.Warning(at, $"{both}: measure again to be sure");
         }
+
+        return true;
     }
 
     // The slip that brings the value nearest to the design, when that is near enough.
