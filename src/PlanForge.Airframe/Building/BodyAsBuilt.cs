@@ -64,7 +64,7 @@ internal static class BodyAsBuilt
             at);
     }
 
-    private static bool IsOff(Measurement measurement) => measurement is { Thing: BodyExtent } && measurement.Built != measurement.Designed;
+    private static bool IsOff(Measurement measurement) => measurement.Thing is BodyExtent && measurement.IsOff;
 
     private static FuselageStation Stretched(FuselageStation designed, ImmutableArray<Measurement> measurements)
     {

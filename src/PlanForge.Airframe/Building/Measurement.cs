@@ -8,7 +8,14 @@ namespace PlanForge.Airframe.Building;
 /// <param name="Designed">What the design has there, mm.</param>
 /// <param name="Built">What was measured, mm.</param>
 /// <param name="At">Where it stands in the description.</param>
-public sealed record Measurement(MeasuredThing Thing, double Designed, double Built, SourcePosition At);
+public sealed record Measurement(MeasuredThing Thing, double Designed, double Built, SourcePosition At)
+{
+    // Apart from what conversion between units leaves, mm.
+    private const double Rounding = 1e-9;
+
+    /// <summary>True when it measures otherwise than designed.</summary>
+    public bool IsOff => Math.Abs(Built - Designed) > Rounding;
+}
 
 /// <summary>Looks up measurements.</summary>
 internal static class Measurements

@@ -7,14 +7,14 @@ namespace PlanForge.Drafting.Sheets;
 /// <summary>The foot note that says which measured wood the drawings follow.</summary>
 internal static class AsBuiltNote
 {
-    // About three lines across an A3 sheet; the rest is in the report.
-    private const int Greatest = 8;
+    // About three lines beside the title block; the rest is in the report.
+    private const int Greatest = 6;
 
     /// <summary>The note, or none when nothing was measured otherwise than designed.</summary>
     public static IEnumerable<string> Of(AirframeDescription airframe)
     {
         var text = new MeasureText(airframe.DisplayUnit);
-        var moved = airframe.AsBuilt?.Measurements.Where(measurement => measurement.Built != measurement.Designed).ToList() ?? [];
+        var moved = airframe.AsBuilt?.Measurements.Where(measurement => measurement.IsOff).ToList() ?? [];
         if (moved.Count == 0)
         {
             yield break;

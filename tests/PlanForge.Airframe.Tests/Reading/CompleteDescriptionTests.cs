@@ -1,3 +1,4 @@
+using PlanForge.Airframe.Building;
 using PlanForge.Airframe.Diagnostics;
 using PlanForge.Airframe.Format;
 using PlanForge.Airframe.Reading;
@@ -74,7 +75,7 @@ public class CompleteDescriptionTests
         Assert.Null(Airframe.AsBuilt);
 
         // Read elsewhere: a breadth between two stations, and thicknesses as lengths.
-        static bool IsPlain(Building.Measurement m) => m.Thing is not (Building.SectionThickness or Building.BodyExtent { Station: 300 });
+        static bool IsPlain(Measurement m) => m.Thing is not (SectionThickness or BodyExtent { Station: 300 });
     }
 
     [Fact]
