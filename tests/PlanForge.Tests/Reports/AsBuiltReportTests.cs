@@ -63,8 +63,8 @@ public sealed class AsBuiltReportTests : IDisposable
     {
         var lines = Check(Measured).Split('\n');
         Assert.Equal("As built", lines[1]);
-        Assert.Equal("  fuselage at station 0 mm, breadth      62 mm  (designed 60 mm, +2 mm)", lines[2]);
-        Assert.Equal("  former F1, thickness                  3.2 mm  (designed 3 mm, +0.2 mm)", lines[4]);
+        Assert.Equal("  fuselage at station 0 mm, breadth     62 mm  (designed 60 mm, +2 mm)", lines[2]);
+        Assert.Equal("  former F1, thickness                 3.2 mm  (designed 3 mm, +0.2 mm)", lines[4]);
         Assert.Equal("Moved by that", lines[5]);
         Assert.Contains(lines, line => line.StartsWith("  Former F1, width as cut ", StringComparison.Ordinal) && line.EndsWith("62 mm  (designed 60 mm, +2 mm)", StringComparison.Ordinal));
         Assert.Contains(lines, line => line.StartsWith("Parts that changed: ", StringComparison.Ordinal) && line.Contains("former-F1", StringComparison.Ordinal));
@@ -73,8 +73,8 @@ public sealed class AsBuiltReportTests : IDisposable
     [Fact]
     public void A_design_that_could_not_be_drawn_before_is_drawn_as_built_with_a_word_about_it()
     {
-        // A former ahead of the nose cannot be drawn; as it stands it can.
-        var text = SmallDesign.Text.Replace("station: 40,", "station: -5,", StringComparison.Ordinal) + "as_built: {formers: [{name: F1, station: 1}]}\n";
+        // Within skins of 31 mm nothing is left of a former in a body of 60; within 25.5 mm something is.
+        var text = SmallDesign.Text.Replace("fuselage:\n", "fuselage:\n  skin: 31\n", StringComparison.Ordinal) + "as_built: {skin: {side: 25.5, top: 25.5, bottom: 25.5}}\n";
         var run = TestTerminal.Run("check", _folder.Write("a.yaml", text), "--json");
         Assert.Equal(ExitCode.Done, run.Code);
         Assert.Contains("cannot be told what moved", run.Messages, StringComparison.Ordinal);
