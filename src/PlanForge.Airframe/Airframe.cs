@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PlanForge.Airframe.Building;
 using PlanForge.Airframe.Diagnostics;
 
 namespace PlanForge.Airframe;
@@ -47,7 +48,11 @@ public sealed record AirframeDescription(
     BenchDescription Bench,
     ImmutableArray<StockDescription> Stock,
     SheetsDescription Sheets,
-    CutterDescription Cutter);
+    CutterDescription Cutter)
+{
+    /// <summary>What was measured on the wood and is contained here, with the design before; null where nothing was.</summary>
+    public AsBuiltDescription? AsBuilt { get; init; }
+}
 
 /// <summary>Who issued a design and in which state it is: fields of the title block, as given. Empty where not given.</summary>
 /// <param name="Revision">The revision letter or number.</param>

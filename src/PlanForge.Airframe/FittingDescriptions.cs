@@ -122,7 +122,11 @@ public sealed record StockDescription(
     double Margin,
     double Spacing,
     ImmutableArray<StockRemnant> Remnants,
-    SourcePosition At);
+    SourcePosition At)
+{
+    /// <summary>True when this is what a part of some material is cut from; case and blanks around it do not count.</summary>
+    public bool IsOf(string material) => string.Equals(Material.Trim(), material?.Trim(), StringComparison.OrdinalIgnoreCase);
+}
 
 /// <summary>A rectangle left over of a sheet.</summary>
 /// <param name="Width">Size across the grain, mm, over 0.</param>

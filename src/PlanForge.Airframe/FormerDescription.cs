@@ -97,7 +97,14 @@ public sealed record LighteningDescription(double Rim, double CornerRadius, Sour
 /// <param name="Width">Size across, mm, over 0.</param>
 /// <param name="Depth">Size up, mm, over 0.</param>
 /// <param name="At">Where it stands.</param>
-public sealed record SlotDescription(double Across, double Height, double Width, double Depth, SourcePosition At);
+public sealed record SlotDescription(double Across, double Height, double Width, double Depth, SourcePosition At)
+{
+    /// <summary>The sheet of stock that <see cref="Width"/> follows, by its name, or null.</summary>
+    public string? WidthSheet { get; init; }
+
+    /// <summary>The sheet of stock that <see cref="Depth"/> follows, by its name, or null.</summary>
+    public string? DepthSheet { get; init; }
+}
 
 /// <summary>A rectangular tab on both sides, or on the upper or lower edge.</summary>
 /// <param name="Edge">Which edge it stands on.</param>
@@ -105,7 +112,11 @@ public sealed record SlotDescription(double Across, double Height, double Width,
 /// <param name="Width">Size along the edge, mm, over 0.</param>
 /// <param name="Depth">How far it stands out, mm, over 0.</param>
 /// <param name="At">Where it stands.</param>
-public sealed record TabDescription(TabEdge Edge, double Position, double Width, double Depth, SourcePosition At);
+public sealed record TabDescription(TabEdge Edge, double Position, double Width, double Depth, SourcePosition At)
+{
+    /// <summary>The sheet of stock that <see cref="Depth"/> follows, by its name, or null.</summary>
+    public string? DepthSheet { get; init; }
+}
 
 /// <summary>Where a tab stands.</summary>
 public enum TabEdge

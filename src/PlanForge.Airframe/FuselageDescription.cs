@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PlanForge.Airframe.Diagnostics;
+using PlanForge.Geometry.Curves;
 
 namespace PlanForge.Airframe;
 
@@ -12,7 +13,16 @@ public sealed record FuselageDescription(
     SkinDescription Skin,
     ImmutableArray<FuselageStation> Stations,
     ImmutableArray<LongeronDescription> Longerons,
-    SourcePosition At);
+    SourcePosition At)
+{
+    /// <summary>How a value of the cross-sections runs along the body, mm over stations; each span is that between two stations.</summary>
+    /// <param name="value">The value of a station, mm.</param>
+    /// <exception cref="ArgumentException">There are fewer than two stations or they do not ascend.</exception>
+    public StationCurve Along(Func<FuselageStation, double> value) => StationCurve.Through(
+        [.. Stations.Select(station => station.Station)],
+        [.. Stations.Select(value)],
+        [.. Stations.SkipLast(1).Select(station => station.RunAft == Run.Fair ? Span.Fair : Span.Straight)]);
+}
 
 /// <summary>Thickness of the skins, mm, 0 or more, along the surface normal.</summary>
 /// <param name="Side">Sides.</param>

@@ -48,7 +48,14 @@ public sealed record SectionStation(Section Section, double Chord, SourcePositio
 /// <param name="Twist">Twist of the outer end against the root section, radians, leading edge up positive, about the quarter chord.</param>
 /// <param name="At">Where it stands.</param>
 public sealed record PanelDescription(
-    double Length, double Dihedral, SectionStation Tip, double Sweep, double Twist, SourcePosition At);
+    double Length, double Dihedral, SectionStation Tip, double Sweep, double Twist, SourcePosition At)
+{
+    /// <summary>True when the description gives the outer end no section: it is the inner end's.</summary>
+    public bool SectionIsInnerEnds { get; init; }
+
+    /// <summary>True when the description gives the outer end no chord: it is the inner end's.</summary>
+    public bool ChordIsInnerEnds { get; init; }
+}
 
 /// <summary>What the incidence angle is measured on.</summary>
 public enum IncidenceReference

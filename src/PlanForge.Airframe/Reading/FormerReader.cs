@@ -102,22 +102,24 @@ internal static class FormerReader
                 continue;
             }
 
-            double width, depth;
-            if (values.Format == FormerFormat.SheetSlot)
-            {
-                var (across, along) = (sheets.SlotWidth(values.TextValue(FormerFormat.SlotSheet)), values.Number(FormerFormat.SlotLength));
-                (width, depth) = values.WordText(FormerFormat.SlotRuns) == "across" ? (along, across) : (across, along);
-            }
-            else
-            {
-                (width, depth) = (values.Number(FormerFormat.Width), values.Number(FormerFormat.Depth));
-            }
-
-            slots.Add(new(values.Number(FormerFormat.Across), values.Number(FormerFormat.Height), width, depth, values.At));
+            slots.Add(values.Format == FormerFormat.SheetSlot ? ReadSheetSlot(values, sheets) : Slot(
+                values, values.Number(FormerFormat.Width), values.Number(FormerFormat.Depth)));
         }
 
         return slots.ToImmutable();
     }
+
+    private static SlotDescription ReadSheetSlot(MappingValues values, NamedSheets sheets)
+    {
+        var sheet = values.TextValue(FormerFormat.SlotSheet);
+        var (thickness, length) = (sheets.SlotWidth(sheet), values.Number(FormerFormat.SlotLength));
+        return values.WordText(FormerFormat.SlotRuns) == "across"
+            ? Slot(values, length, thickness) with { DepthSheet = sheet?.Text }
+            : Slot(values, thickness, length) with { WidthSheet = sheet?.Text };
+    }
+
+    private static SlotDescription Slot(MappingValues values, double width, double depth) =>
+        new(values.Number(FormerFormat.Across), values.Number(FormerFormat.Height), width, depth, values.At);
 
     private static ImmutableArray<TabDescription> ReadTabs(List<ReadValue> items, NamedSheets sheets)
     {
@@ -129,14 +131,16 @@ internal static class FormerReader
                 continue;
             }
 
+            var through = values.Format == FormerFormat.SheetTab ? values.TextValue(FormerFormat.TabThrough) : null;
             tabs.Add(new(
                 (TabEdge)values.Word(FormerFormat.TabEdge),
                 values.Number(FormerFormat.TabPosition),
                 values.Number(FormerFormat.TabWidth),
-                values.Format == FormerFormat.SheetTab
-                    ? sheets.Thickness(values.TextValue(FormerFormat.TabThrough))
-                    : values.Number(FormerFormat.TabDepth),
-                values.At));
+                values.Format == FormerFormat.SheetTab ? sheets.Thickness(through) : values.Number(FormerFormat.TabDepth),
+                values.At)
+            {
+                DepthSheet = through?.Text,
+            });
         }
 
         return tabs.ToImmutable();

@@ -64,7 +64,11 @@ internal static class WingReader
                     new(section, chord, tip?.At ?? values.At),
                     sweep,
                     twist,
-                    values.At));
+                    values.At)
+                {
+                    SectionIsInnerEnds = tip?.Has(WingFormat.TipSection) != true,
+                    ChordIsInnerEnds = tip?.Has(WingFormat.TipChord) != true,
+                });
             }
         }
 

@@ -26,7 +26,7 @@ public sealed record PlanOptions(
     public static PlanOptions Of(AirframeDescription airframe, string version)
     {
         ArgumentNullException.ThrowIfNull(airframe);
-        return new(airframe.Name, airframe.Issue, airframe.Sheets, airframe.DisplayUnit, airframe.Notes, version);
+        return new(airframe.Name, airframe.Issue, airframe.Sheets, airframe.DisplayUnit, [.. AsBuiltNote.Of(airframe), .. airframe.Notes], version);
     }
 }
 

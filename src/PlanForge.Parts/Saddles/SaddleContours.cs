@@ -33,7 +33,7 @@ internal sealed record SaddleContours(Path2 Outline, Path2? Finished, Path2? Inn
         var sanding = airframe.Description.Saddle.Sanding;
         var into = airframe.WingSide == WingSide.Lower ? 1 : -1;
         var top = sanding > 0
-            ? ArcFitter.Fit(SampledCurve.Through(MovedInto(samples, into * sanding)), Drawn.Tolerance)
+            ? ArcFitter.Fit(SampledCurve.Through(MovedLine.Of(samples, into * sanding)), Drawn.Tolerance)
             : finished;
         return new(
             Outlined(airframe, flat, finished, top),
@@ -103,28 +103,5 @@ internal sealed record SaddleContours(Path2 Outline, Path2? Finished, Path2? Inn
         }
 
         return kept.ToImmutable();
-    }
-
-    // The line moved square to itself; where it is rounder than the move, the points that would fold back are left out.
-    private static ImmutableArray<Point2> MovedInto(ImmutableArray<CurveSample> line, double by)
-    {
-        const double Slack = 1e-6;
-        var moved = ImmutableArray.CreateBuilder<Point2>(line.Length);
-        foreach (var sample in line)
-        {
-            var place = sample.Point + (sample.Direction.Left * by);
-            var isClear = true;
-            for (var i = 0; i < line.Length && isClear; i++)
-            {
-                isClear = place.DistanceTo(line[i].Point) > Math.Abs(by) - Slack;
-            }
-
-            if (isClear)
-            {
-                moved.Add(place);
-            }
-        }
-
-        return moved.ToImmutable();
     }
 }

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using PlanForge.Airframe;
 using PlanForge.Geometry.Curves;
 
@@ -15,22 +14,14 @@ internal sealed record FuselageCurves(
     StationCurve LowerAcross,
     StationCurve LowerUp)
 {
-    /// <summary>The curves through a description's stations.</summary>
-    public static FuselageCurves Through(ImmutableArray<FuselageStation> stations)
-    {
-        ImmutableArray<double> knots = [.. stations.Select(station => station.Station)];
-        ImmutableArray<Span> spans =
-            [.. stations.SkipLast(1).Select(station => station.RunAft == Run.Fair ? Span.Fair : Span.Straight)];
-        StationCurve Curve(Func<FuselageStation, double> value) =>
-            StationCurve.Through(knots, [.. stations.Select(value)], spans);
-        return new(
-            Curve(station => station.UpperHalfBreadth),
-            Curve(station => station.LowerHalfBreadth),
-            Curve(station => station.Upper),
-            Curve(station => station.Lower),
-            Curve(station => station.Shape.UpperAcross),
-            Curve(station => station.Shape.UpperUp),
-            Curve(station => station.Shape.LowerAcross),
-            Curve(station => station.Shape.LowerUp));
-    }
+    /// <summary>The curves of a description.</summary>
+    public static FuselageCurves Of(FuselageDescription body) => new(
+        body.Along(station => station.UpperHalfBreadth),
+        body.Along(station => station.LowerHalfBreadth),
+        body.Along(station => station.Upper),
+        body.Along(station => station.Lower),
+        body.Along(station => station.Shape.UpperAcross),
+        body.Along(station => station.Shape.UpperUp),
+        body.Along(station => station.Shape.LowerAcross),
+        body.Along(station => station.Shape.LowerUp));
 }

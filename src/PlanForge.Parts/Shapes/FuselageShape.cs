@@ -11,7 +11,7 @@ public sealed class FuselageShape
     {
         Skin = description.Skin;
         var stations = description.Stations;
-        var curves = FuselageCurves.Through(stations);
+        var curves = FuselageCurves.Of(description);
         Bays = [.. stations.SkipLast(1).Select((station, i) =>
             new FuselageBay(i, station.Station, stations[i + 1].Station, curves))];
         Skins = new(this);

@@ -5,6 +5,7 @@ using PlanForge.Drafting.Cutting;
 using PlanForge.Drafting.Model;
 using PlanForge.Drafting.Nests;
 using PlanForge.Parts;
+using PlanForge.Parts.Changes;
 
 namespace PlanForge.Designs;
 
@@ -31,6 +32,9 @@ internal sealed record Design(
 
     /// <summary>The parts laid out on sheets of stock.</summary>
     public required NestPlan Nests { get; init; }
+
+    /// <summary>What moved by what was measured on the wood; null when nothing was, or when the design before cannot be drawn.</summary>
+    public required WhatMoved? Moved { get; init; }
 
     /// <summary>How the shop wants its cut files.</summary>
     public required CutProfile CutProfile { get; init; }

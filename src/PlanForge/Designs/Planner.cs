@@ -7,6 +7,7 @@ using PlanForge.Drafting.Nests;
 using PlanForge.Drafting.Sheets;
 using PlanForge.Drafting.Tiles;
 using PlanForge.Parts;
+using PlanForge.Parts.Changes;
 
 namespace PlanForge.Designs;
 
@@ -32,6 +33,7 @@ internal static class Planner
         }
 
         stop.ThrowIfCancellationRequested();
+        var before = airframe.AsBuilt is { } asBuilt ? Task.Run(() => PartList.Of(asBuilt.Designed), stop) : null;
         var parts = PartList.Of(airframe);
         var findings = read.Diagnostics.AddRange(parts.Findings);
         if (parts.Findings.Any(finding => finding.Severity == Severity.Error))
@@ -48,6 +50,13 @@ internal static class Planner
         findings = findings.AddRange(plan.Findings).AddRange(TileFaults(airframe));
         var cuts = cutting.GetAwaiter().GetResult();
         findings = findings.AddRange(profileFindings).AddRange(cuts.Findings);
+        var moved = before is null ? null : Moved(before.GetAwaiter().GetResult(), parts);
+        if (before is not null && moved is null)
+        {
+            findings = findings.Add(Diagnostic.Warning(
+                airframe.AsBuilt!.Measurements[0].At, "without what was measured the design cannot be drawn, so that it cannot be told what moved"));
+        }
+
         if (findings.Any(finding => finding.Severity == Severity.Error))
         {
             return new(null, findings, texts);
@@ -59,9 +68,13 @@ internal static class Planner
             Cuts = cuts.Drawings,
             CutProfile = profile ?? CutProfile.Default,
             Nests = nests,
+            Moved = moved,
         };
         return new(design, findings, texts);
     }
+
+    private static WhatMoved? Moved(PartList designed, PartList built) =>
+        designed.Findings.Any(finding => finding.Severity == Severity.Error) ? null : WhatMoved.Between(designed, built);
 
     /// <summary>The parts on their stock, as far apart as the widest kerf asks for over and above the spacing.</summary>
     private static NestPlan Nest(AirframeDescription airframe, PartList parts, int effort)

@@ -17,6 +17,7 @@ internal static class Report
         json.WriteString("design", design.Airframe.Name);
         json.WriteString("revision", design.Airframe.Issue.Revision);
         json.WriteString("fingerprint", design.Airframe.Issue.Fingerprint.Code);
+        AsBuiltReport.Write(json, design);
         WriteFigures(json, design.AirframeFigures);
         json.WriteStartArray("parts");
         foreach (var part in design.Parts)
