@@ -38,7 +38,7 @@ internal static class Syntax
         new("--to", "FILE", "File to write (default: calibration-PAPER.pdf).");
 
     public static OptionSyntax ToSheet { get; } =
-        new("--to", "FILE", "File to write the correction sheet to, a PDF at true size (default: none is written).");
+        new("--to", "FILE", "Write the correction sheet too: a PDF at true size.");
 
     public static OptionSyntax OnPaper { get; } = new("--paper", "PAPER", "Paper of the page (default: A4).");
 
@@ -89,7 +89,7 @@ internal static class Syntax
         [SheetMaterial, Thickness, ToCutFile, Force, Measured, Quiet]);
 
     public static CommandSyntax Schema { get; } = new(
-        "schema", "Print the JSON Schema of descriptions, or of files of measurements, for editors.",
+        "schema", "Print the JSON Schema of descriptions or measurements.",
         OperandSyntax.AtMostOneOf("[FILES]", ["descriptions", Measurements]), []);
 
     public static CommandSyntax Completion { get; } = new(
