@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PlanForge.Airframe.Inputs;
 using PlanForge.Geometry;
 
 namespace PlanForge.Parts;
@@ -37,7 +38,11 @@ public sealed record Part(
     ImmutableArray<PartDimension> Dimensions,
     ImmutableArray<PartTable> Tables,
     ImmutableArray<string> Notes,
-    ImmutableArray<Figure> Figures);
+    ImmutableArray<Figure> Figures)
+{
+    /// <summary>The values of the description that it was made from, as recorded while it was made.</summary>
+    public InputSet Inputs { get; init; } = InputSet.None;
+}
 
 /// <summary>How a part comes into being.</summary>
 public enum Making

@@ -68,7 +68,7 @@ public sealed class ParameterOverrides(string option, ImmutableArray<string> giv
         }
     }
 
-    private static string Unknown(string name, IReadOnlyCollection<string> known) => $"the description has no parameter {Quote.Text(name)}; "
+    private static string Unknown(string name, Dictionary<string, Parameter>.KeyCollection known) => $"the description has no parameter {Quote.Text(name)}; "
         + (Spelling.Near(name, known) is { } near ? $"did you mean `{near}`?"
             : known.Count == 0 ? "it has none at all"
             : $"its parameters are {Quote.List([.. known])}");
