@@ -1,7 +1,7 @@
 using PlanForge.Airframe.Diagnostics;
 using PlanForge.Airframe.Format;
 using PlanForge.Airframe.Reading.Yaml;
-using PlanForge.Airframe.Values;
+using PlanForge.Airframe.Described;
 
 namespace PlanForge.Airframe.Reading;
 

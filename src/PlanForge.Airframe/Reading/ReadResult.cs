@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using PlanForge.Airframe.Diagnostics;
-using PlanForge.Airframe.Values;
+using PlanForge.Airframe.Described;
 
 namespace PlanForge.Airframe.Reading;
 

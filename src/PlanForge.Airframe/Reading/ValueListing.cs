@@ -3,7 +3,7 @@ using System.Globalization;
 using PlanForge.Airframe.Format;
 using PlanForge.Airframe.Inputs;
 using PlanForge.Airframe.Quantities;
-using PlanForge.Airframe.Values;
+using PlanForge.Airframe.Described;
 
 namespace PlanForge.Airframe.Reading;
 

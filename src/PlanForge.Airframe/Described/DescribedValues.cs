@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace PlanForge.Airframe.Values;
+namespace PlanForge.Airframe.Described;
 
 /// <summary>A description as a flat list of values, and the parameters behind them.</summary>
 /// <remarks>

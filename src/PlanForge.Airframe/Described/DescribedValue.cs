@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace PlanForge.Airframe.Values;
+namespace PlanForge.Airframe.Described;
 
 /// <summary>A single value of a description.</summary>
 /// <param name="Path">
