@@ -18,10 +18,12 @@ internal static class BodyAsBuilt
     public static FuselageDescription Apply(FuselageDescription designed, ImmutableArray<Measurement> measurements)
     {
         var skin = designed.Skin;
-        skin = new(
-            measurements.BuiltOf(new SkinThickness(SkinPlace.Side)) ?? skin.Side,
-            measurements.BuiltOf(new SkinThickness(SkinPlace.Top)) ?? skin.Top,
-            measurements.BuiltOf(new SkinThickness(SkinPlace.Bottom)) ?? skin.Bottom);
+        skin = skin with
+        {
+            Side = measurements.BuiltOf(new SkinThickness(SkinPlace.Side)) ?? skin.Side,
+            Top = measurements.BuiltOf(new SkinThickness(SkinPlace.Top)) ?? skin.Top,
+            Bottom = measurements.BuiltOf(new SkinThickness(SkinPlace.Bottom)) ?? skin.Bottom,
+        };
         var stations = designed.Stations.ToDictionary(station => station.Station);
         foreach (var group in measurements.Where(IsOff).GroupBy(measurement => ((BodyExtent)measurement.Thing).Station))
         {

@@ -33,7 +33,7 @@ internal static class FormerReader
                 ReadLightening(values.Mapping(FormerFormat.Lightening)),
                 ReadSlots(values.List(FormerFormat.Slots), sheets),
                 ReadTabs(values.List(FormerFormat.Tabs), sheets),
-                values.At));
+                values.At) { Origin = values.Origin });
         }
 
         findings.AreNamesDifferent(items, FormerFormat.Name, "a former");
@@ -45,7 +45,7 @@ internal static class FormerReader
         : new(
             values.Number(FormerFormat.UpperAllowance),
             values.Number(FormerFormat.LowerAllowance),
-            values.Number(FormerFormat.SideAllowance));
+            values.Number(FormerFormat.SideAllowance)) { Origin = values.Origin };
 
     private static EdgeBevelDescription? ReadBevel(MappingValues? values) => values is null
         ? null
@@ -53,7 +53,7 @@ internal static class FormerReader
             (FormerEdge)values.Word(FormerFormat.BevelEdge),
             (FormerFace)values.Word(FormerFormat.BevelFace),
             values.Number(FormerFormat.BevelAngle),
-            values.At);
+            values.At) { Origin = values.Origin };
 
     private static ImmutableArray<OpeningDescription> ReadOpenings(List<ReadValue> items, Findings findings)
     {
@@ -82,7 +82,7 @@ internal static class FormerReader
                     values.AtValue(FormerFormat.CornerRadius));
             }
 
-            openings.Add(new(values.Number(FormerFormat.Across), values.Number(FormerFormat.Height), width, depth, radius, values.At));
+            openings.Add(new(values.Number(FormerFormat.Across), values.Number(FormerFormat.Height), width, depth, radius, values.At) { Origin = values.Origin });
         }
 
         return openings.ToImmutable();
@@ -90,7 +90,7 @@ internal static class FormerReader
 
     private static LighteningDescription? ReadLightening(MappingValues? values) => values is null
         ? null
-        : new(values.Number(FormerFormat.Rim), values.Number(FormerFormat.InsideRadius), values.At);
+        : new(values.Number(FormerFormat.Rim), values.Number(FormerFormat.InsideRadius), values.At) { Origin = values.Origin };
 
     private static ImmutableArray<SlotDescription> ReadSlots(List<ReadValue> items, NamedSheets sheets)
     {
@@ -114,12 +114,12 @@ internal static class FormerReader
         var sheet = values.TextValue(FormerFormat.SlotSheet);
         var (thickness, length) = (sheets.SlotWidth(sheet), values.Number(FormerFormat.SlotLength));
         return values.WordText(FormerFormat.SlotRuns) == "across"
-            ? Slot(values, length, thickness) with { DepthSheet = sheet?.Text }
-            : Slot(values, thickness, length) with { WidthSheet = sheet?.Text };
+            ? Slot(values, length, thickness) with { Origin = sheets.SlotOrigin(values.Origin, sheet), DepthSheet = sheet?.Text }
+            : Slot(values, thickness, length) with { Origin = sheets.SlotOrigin(values.Origin, sheet), WidthSheet = sheet?.Text };
     }
 
     private static SlotDescription Slot(MappingValues values, double width, double depth) =>
-        new(values.Number(FormerFormat.Across), values.Number(FormerFormat.Height), width, depth, values.At);
+        new(values.Number(FormerFormat.Across), values.Number(FormerFormat.Height), width, depth, values.At) { Origin = values.Origin };
 
     private static ImmutableArray<TabDescription> ReadTabs(List<ReadValue> items, NamedSheets sheets)
     {
@@ -139,6 +139,7 @@ internal static class FormerReader
                 values.Format == FormerFormat.SheetTab ? sheets.Thickness(through) : values.Number(FormerFormat.TabDepth),
                 values.At)
             {
+                Origin = sheets.TabOrigin(values.Origin, through),
                 DepthSheet = through?.Text,
             });
         }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PlanForge.Airframe;
 using PlanForge.Geometry.Curves;
 
@@ -14,14 +15,14 @@ internal sealed record FuselageCurves(
     StationCurve LowerAcross,
     StationCurve LowerUp)
 {
-    /// <summary>The curves of a description.</summary>
-    public static FuselageCurves Of(FuselageDescription body) => new(
-        body.Along(station => station.UpperHalfBreadth),
-        body.Along(station => station.LowerHalfBreadth),
-        body.Along(station => station.Upper),
-        body.Along(station => station.Lower),
-        body.Along(station => station.Shape.UpperAcross),
-        body.Along(station => station.Shape.UpperUp),
-        body.Along(station => station.Shape.LowerAcross),
-        body.Along(station => station.Shape.LowerUp));
+    /// <summary>The curves through some neighbouring stations.</summary>
+    public static FuselageCurves Through(ImmutableArray<FuselageStation> stations) => new(
+        FuselageDescription.Through(stations, station => station.UpperHalfBreadth),
+        FuselageDescription.Through(stations, station => station.LowerHalfBreadth),
+        FuselageDescription.Through(stations, station => station.Upper),
+        FuselageDescription.Through(stations, station => station.Lower),
+        FuselageDescription.Through(stations, station => station.Shape.UpperAcross),
+        FuselageDescription.Through(stations, station => station.Shape.UpperUp),
+        FuselageDescription.Through(stations, station => station.Shape.LowerAcross),
+        FuselageDescription.Through(stations, station => station.Shape.LowerUp));
 }
