@@ -78,7 +78,7 @@ public sealed class DeviationTests
     [Fact]
     public void Agrees_with_NetTopologySuite_on_chords() => Gen.Select(Outline.Array[1, 2], Outline.Array[1, 2]).Sample(
         (a, b) => Assert.Equal(Theirs(a, b), Deviation.Between(a, b, Tolerance).Distance, 0.01),
-        iter: 40);
+        iter: 25);
 
     [Fact]
     public void Nearly_equal_outlines_agree_too() => Gen.Select(Outline, Shapes.Fine(-0.2, 0.2), Shapes.Fine(-0.02, 0.02)).Sample(
