@@ -41,7 +41,7 @@ internal static class Application
 
         if (arguments.Command == Syntax.Bench)
         {
-            return new BenchCommand(terminal, isQuiet, arguments.Has(Syntax.Json)).Run(arguments.Operands[0], arguments.Operands[1]);
+            return new BenchCommand(terminal, arguments).Run();
         }
 
         if (arguments.Command == Syntax.Current)
@@ -85,7 +85,7 @@ internal static class Application
     {
         if (arguments.Command == Syntax.Schema)
         {
-            return DescriptionSchema.ToJson();
+            return arguments.Operands is [Syntax.Measurements] ? MeasurementSchema.ToJson() : DescriptionSchema.ToJson();
         }
 
         if (arguments.Command == Syntax.Completion)

@@ -6,10 +6,13 @@ namespace PlanForge.Airframe.Tests;
 internal static class FormatTable
 {
     /// <summary>Every format in the table, once.</summary>
-    public static List<ValueFormat> All()
+    public static List<ValueFormat> All() => All(AirframeFormat.Root);
+
+    /// <summary>Every format below one, once.</summary>
+    public static List<ValueFormat> All(ValueFormat root)
     {
         var seen = new List<ValueFormat>();
-        Visit(AirframeFormat.Root);
+        Visit(root);
         return seen;
 
         void Visit(ValueFormat format)

@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
 using PlanForge.Airframe;
+using PlanForge.Airframe.Measuring;
 using PlanForge.Airframe.Reading;
 using PlanForge.Drafting.PartDrawings;
 using PlanForge.Parts;
+using PlanForge.Parts.Bench.Measuring;
 
 namespace PlanForge.Drafting.Tests;
 
@@ -42,6 +44,32 @@ internal static class DemoDesigns
                     foreach (var drawing in arrangements.Fitting((_, _) => true))
                     {
                         yield return drawing;
+                    }
+                }
+            }
+        }
+    }
+
+    /// <summary>The same of the correction sheet's parts after each round of the demo of measurements.</summary>
+    public static IEnumerable<PartDrawing> Corrections()
+    {
+        var text = File.ReadAllText(Path.Combine(Folder(new(AppContext.BaseDirectory)), "bench", "oxbow-1420-measured.yaml"));
+        foreach (var (unit, both) in new[] { (DisplayUnit.Millimetre, false), (DisplayUnit.Inch, false), (DisplayUnit.Millimetre, true), (DisplayUnit.Inch, true) })
+        {
+            var description = Read("oxbow-1420.yaml");
+            description = description with { DisplayUnit = unit, Sheets = description.Sheets with { HasBothUnits = both } };
+            var airframe = RiggedAirframe.Of(description, [])!;
+            var measured = MeasurementReader.Read("m.yaml", text, unit).Measurements!;
+            for (var count = 1; count <= measured.Rounds.Length; count++)
+            {
+                foreach (var part in CorrectionParts.Of(airframe, BenchResult.Of(airframe, measured with { Rounds = measured.Rounds[..count] })))
+                {
+                    foreach (var arrangements in new[] { PartArrangements.Upright(part, unit, both), PartArrangements.Turned(part, unit, both) })
+                    {
+                        foreach (var drawing in arrangements.Fitting((_, _) => true))
+                        {
+                            yield return drawing;
+                        }
                     }
                 }
             }

@@ -64,6 +64,110 @@ public sealed class BenchCommandTests : IDisposable
         new(ExitCode.FileSystemFault, "", "nowhere.yaml: error: there is no such file\n"),
         TestTerminal.Run("bench", _folder.Write("a.yaml", SmallDesign.Text), "nowhere.yaml"));
 
+    [Fact]
+    public void Sheet_is_written_as_a_pdf_with_both_files_inside()
+    {
+        var run = RunSheet();
+
+        Assert.Equal((ExitCode.Done, ""), (run.Code, run.Messages));
+        Assert.Matches(@"\n\n[^\n]*sheet\.pdf: [1-9] pages?, print at 100 %\n$", run.Results);
+        var pdf = File.ReadAllText(_folder["sheet.pdf"], System.Text.Encoding.Latin1);
+        Assert.StartsWith("%PDF-", pdf, StringComparison.Ordinal);
+        Assert.Contains("(a.yaml)", pdf, StringComparison.Ordinal);
+        Assert.Contains("(m.yaml)", pdf, StringComparison.Ordinal);
+        Assert.DoesNotContain(_folder.Everything(), file => file.Contains("planforge-new", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Sheet_is_the_same_on_every_run_and_another_file_is_left_alone()
+    {
+        RunSheet();
+        var first = File.ReadAllBytes(_folder["sheet.pdf"]);
+        Assert.Equal(ExitCode.Done, RunSheet().Code);
+        Assert.Equal(first, File.ReadAllBytes(_folder["sheet.pdf"]));
+
+        _folder.Write("sheet.pdf", "mine");
+        var refused = RunSheet();
+        Assert.Equal((ExitCode.FileSystemFault, "", "mine"), (refused.Code, refused.Results, _folder.Read("sheet.pdf")));
+        Assert.Contains("there is another file of this name", refused.Messages, StringComparison.Ordinal);
+
+        Assert.Equal(ExitCode.Done, RunSheet("--force").Code);
+        Assert.Equal(first, File.ReadAllBytes(_folder["sheet.pdf"]));
+    }
+
+    [Fact]
+    public void Sheet_in_tiles_has_more_pages() => Assert.Matches(@"sheet\.pdf: ([4-9]|\d\d) pages", RunSheet("--tiles", "A4").Results);
+
+    [Fact]
+    public void Nothing_is_written_for_bad_readings()
+    {
+        var run = TestTerminal.Run("bench", _folder.Write("a.yaml", SmallDesign.Text), _folder.Write("m.yaml", Measured.Replace("105.25", "10.525", StringComparison.Ordinal)), "--to", _folder["sheet.pdf"]);
+
+        Assert.Equal(ExitCode.DescriptionFault, run.Code);
+        Assert.False(File.Exists(_folder["sheet.pdf"]));
+    }
+
+    [Theory]
+    [InlineData("--to", "sheet.png", "--to sheet.png: the correction sheet is a PDF and ends in .pdf")]
+    [InlineData("--tiles", "A4", "--tiles is for the correction sheet: say where it goes with --to FILE.pdf")]
+    [InlineData("--printer", "attic", "--printer is for the correction sheet: say where it goes with --to FILE.pdf")]
+    public void Options_of_the_sheet_go_with_a_pdf(string option, string value, string expected)
+    {
+        var run = TestTerminal.Run("bench", "a.yaml", "m.yaml", option, value);
+
+        Assert.Equal((ExitCode.CommandLineFault, ""), (run.Code, run.Results));
+        Assert.Contains(expected, run.Messages, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Printer_that_is_not_known_is_an_error()
+    {
+        var run = RunSheet("--printer", "attic", "--profiles", _folder["none.yaml"]);
+
+        Assert.NotEqual(ExitCode.Done, run.Code);
+        Assert.False(File.Exists(_folder["sheet.pdf"]));
+    }
+
+    [Fact]
+    public void Demo_goes_round_by_round_to_within_tolerance()
+    {
+        var run = TestTerminal.Run("bench", "--json", Path.Combine(Repository.Root, "designs", "oxbow-1420.yaml"), Demo);
+        using var json = JsonDocument.Parse(run.Results);
+        var rounds = json.RootElement.GetProperty("rounds").EnumerateArray().ToArray();
+
+        Assert.Equal((ExitCode.Done, ""), (run.Code, run.Messages));
+        Assert.Equal([false, false, true], rounds.Select(round => round.GetProperty("within_tolerance").GetBoolean()));
+        double[] Sizes(string error) =>
+            [.. rounds.Select(round => Math.Abs(round.GetProperty("errors").EnumerateArray().Single(it => it.GetProperty("error").GetString() == error).GetProperty("value_mm").GetDouble()))];
+        foreach (var error in new[] { "right (starboard) pins over left (port)", "rise of front over rear pins, against the drawn" })
+        {
+            Assert.Equal(Sizes(error).OrderDescending(), Sizes(error));
+        }
+
+        Assert.True(rounds[1].GetProperty("tailplane").GetProperty("decalage").GetProperty("plus_minus_deg").GetDouble() > 0);
+        Assert.Equal(4, rounds[1].GetProperty("thrust").GetProperty("washers_mm").GetArrayLength());
+    }
+
+    [Fact]
+    public void Schema_beside_the_demos_is_what_the_program_prints() => Assert.Equal(
+        File.ReadAllText(Path.Combine(Repository.Root, "designs", "measurements.schema.json")), TestTerminal.Run("schema", "measurements").Results);
+
+    [Theory]
+    [InlineData("check")]
+    [InlineData("draw")]
+    public void Measurements_are_no_description(string command)
+    {
+        var run = TestTerminal.Run(command, Demo);
+
+        Assert.Equal((ExitCode.DescriptionFault, ""), (run.Code, run.Results));
+        Assert.Contains("error: this is a file of measurements, not a description of an airframe: use `planforge bench DESIGN ", run.Messages, StringComparison.Ordinal);
+    }
+
+    private static string Demo => Path.Combine(Repository.Root, "designs", "bench", "oxbow-1420-measured.yaml");
+
+    private TestTerminal RunSheet(params string[] more) =>
+        TestTerminal.Run(["bench", _folder.Write("a.yaml", SmallDesign.Text), _folder.Write("m.yaml", Measured), "--to", _folder["sheet.pdf"], .. more]);
+
     private TestTerminal Run(string measured) =>
         TestTerminal.Run("bench", _folder.Write("a.yaml", SmallDesign.Text), _folder.Write("m.yaml", measured));
 }

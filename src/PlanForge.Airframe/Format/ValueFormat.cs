@@ -91,8 +91,11 @@ internal sealed class SectionNameFormat : ValueFormat;
 /// <param name="item">What its items are; deferred, since sections hold sections.</param>
 /// <param name="least">The least number of items.</param>
 /// <param name="greatest">The greatest number of items.</param>
-internal sealed class ListFormat(Func<ValueFormat> item, int least = 0, int greatest = int.MaxValue) : ValueFormat
+/// <param name="isSingleAllowed">True when a single value may stand for a list of it.</param>
+internal sealed class ListFormat(Func<ValueFormat> item, int least = 0, int greatest = int.MaxValue, bool isSingleAllowed = false) : ValueFormat
 {
+    public bool IsSingleAllowed => isSingleAllowed;
+
     public ValueFormat Item => item();
 
     public int Least => least;

@@ -15,7 +15,8 @@ public sealed record BenchMeasurements(
 /// <param name="Across">Height of one side's pins against the other's, mm, over 0.</param>
 /// <param name="Rise">Height of the front pin over the rear one against the drawn one, mm, over 0.</param>
 /// <param name="Square">Cord to one tip against the cord to the other, mm, over 0.</param>
-public sealed record BenchTolerance(double Across, double Rise, double Square);
+/// <param name="Thrust">Thrust line, down or sideways, radians, over 0; a quarter of a degree unless given (common practice, no source).</param>
+public sealed record BenchTolerance(double Across, double Rise, double Square, double Thrust = Math.PI / 720);
 
 /// <summary>One round of measuring.</summary>
 /// <param name="Name">What the builder calls it.</param>
@@ -38,7 +39,14 @@ public sealed record MeasuringRound(
     BoardOffset Board,
     double Resolution,
     double? Scatter,
-    SourcePosition At);
+    SourcePosition At)
+{
+    /// <summary>What was read at the tailplane, or null.</summary>
+    public TailReadings? Tailplane { get; init; }
+
+    /// <summary>What was read at the motor's shaft, or null.</summary>
+    public ThrustReadings? Thrust { get; init; }
+}
 
 /// <summary>A length read at the board.</summary>
 /// <param name="Value">The length, mm, over 0.</param>

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PlanForge.Airframe.Diagnostics;
 using PlanForge.Airframe.Expressions;
+using PlanForge.Airframe.Format;
 using PlanForge.Airframe.Quantities;
 using PlanForge.Airframe.Reading;
 using PlanForge.Airframe.Reading.Yaml;
@@ -19,10 +20,25 @@ public static class MeasurementReader
         ArgumentNullException.ThrowIfNull(fileName);
         ArgumentNullException.ThrowIfNull(text);
         var diagnostics = new DiagnosticList(fileName);
-        var read = YamlLoader.Load(new SourceText(fileName, text), diagnostics) is { } root
-            ? Read(new ReadingLists(diagnostics).Of(root), designUnits, diagnostics)
+        var read = YamlLoader.Load(new SourceText(fileName, text), diagnostics) is { } root && !IsDescription(root, diagnostics)
+            ? Read(new BoardWords(diagnostics).Checked(root), designUnits, diagnostics)
             : null;
         return new(diagnostics.HasErrors ? null : read, diagnostics.ToSorted());
+    }
+
+    /// <summary>True for a file of measurements that was given where a description belongs.</summary>
+    internal static bool IsMeasurements(YamlMapping root) =>
+        root.Find(MeasuringFormat.Rounds.Name) is not null && root.Find(AirframeFormat.Version.Name) is null && root.Find(AirframeFormat.Wing.Name) is null;
+
+    private static bool IsDescription(YamlMapping root, DiagnosticList diagnostics)
+    {
+        if (root.Find(AirframeFormat.Version.Name) is null || root.Find(MeasuringFormat.Rounds.Name) is not null)
+        {
+            return false;
+        }
+
+        diagnostics.Error(root.At, "this is a description of an airframe, not a file of measurements: the description comes first, what was measured second");
+        return true;
     }
 
     private static BenchMeasurements Read(YamlMapping root, DisplayUnit designUnits, DiagnosticList diagnostics)
@@ -46,7 +62,8 @@ public static class MeasurementReader
             new(
                 tolerance?.Number(MeasuringFormat.AcrossTolerance) ?? double.NaN,
                 tolerance?.Number(MeasuringFormat.RiseTolerance) ?? double.NaN,
-                tolerance?.Number(MeasuringFormat.SquareTolerance) ?? double.NaN),
+                tolerance?.Number(MeasuringFormat.SquareTolerance) ?? double.NaN,
+                tolerance?.Number(MeasuringFormat.ThrustTolerance) ?? double.NaN),
             rounds.ToImmutable());
     }
 

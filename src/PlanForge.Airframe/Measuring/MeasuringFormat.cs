@@ -1,4 +1,5 @@
 using PlanForge.Airframe.Format;
+using PlanForge.Airframe.Quantities;
 using static PlanForge.Airframe.Format.Presence;
 
 namespace PlanForge.Airframe.Measuring;
@@ -6,8 +7,8 @@ namespace PlanForge.Airframe.Measuring;
 /// <summary>The keys of a file of measurements.</summary>
 internal static class MeasuringFormat
 {
-    /// <summary>Readings of one length: a list, or a single one (see <see cref="ReadingLists"/>).</summary>
-    private static readonly ListFormat Readings = new(() => QuantityFormat.PositiveLength, least: 1);
+    /// <summary>Readings of one length: a list, or a single one.</summary>
+    private static readonly ListFormat Readings = new(() => QuantityFormat.PositiveLength, least: 1, isSingleAllowed: true);
 
     public static readonly Key<ListFormat> Port = new("port", Readings, "Readings on the left side.");
 
@@ -52,6 +53,35 @@ internal static class MeasuringFormat
 
     public static readonly Key<MappingFormat> Cord = new("cord", CordSet, "Lengths of the cord to both tips.");
 
+    // A start on the centre line needs a station; `wing tips` is the usual way and the default.
+    public static readonly Key<ChoiceFormat> TailFrom = new("from",
+        new("tail-cord-start", "the start of the lengths", new WordFormat("wing tips"), From.Format),
+        "Where they start: at the wing's tips, each on its own side, or at a place on the centre line.", DefaultsTo("wing tips"));
+
+    public static readonly Key<WordFormat> TailTipEdge = new("to", TipEdge.Format,
+        "The edge of the tailplane's tips that was measured to.", DefaultsTo("leading edge"));
+
+    public static readonly MappingFormat TailCordSet = new("tail-cord", "the lengths to the tailplane's tips", TailFrom, TailTipEdge, Port, Starboard);
+
+    public static readonly Key<MappingFormat> TailPins = new("pins", PinSet, "Heights of the tailplane's pins, T1 to T4.");
+
+    public static readonly Key<MappingFormat> TailCord = new("cord", TailCordSet, "Lengths to both tips of the tailplane.");
+
+    public static readonly Key<MappingFormat> Tailplane = new("tailplane", new("tail-readings", "a reading of the tailplane", TailPins, TailCord),
+        "What was read at the tailplane.");
+
+    private static readonly ListFormat Rises = new(() => QuantityFormat.AnyLength, least: 1, isSingleAllowed: true);
+
+    public static readonly Key<QuantityFormat> ThrustOver = new("over", QuantityFormat.PositiveLength,
+        "Distance of the two places of the stick, along the datum line.", Required);
+
+    public static readonly Key<ListFormat> ThrustDown = new("down", Rises, "How much lower the front place stands than the rear one.");
+
+    public static readonly Key<ListFormat> ThrustRight = new("right", Rises, "How much farther to the right (starboard) it stands.");
+
+    public static readonly Key<MappingFormat> Thrust = new("thrust", new("thrust-readings", "a reading of the thrust line", ThrustOver, ThrustDown, ThrustRight),
+        "What was read at a stick on the motor's shaft.");
+
     public static readonly WordFormat BoardWords = new("unknown", "as drawn");
 
     public static readonly Key<ChoiceFormat> Board = new("board_offset",
@@ -64,7 +94,7 @@ internal static class MeasuringFormat
     public static readonly Key<QuantityFormat> Scatter = new("scatter", QuantityFormat.LengthFromZero,
         "Standard deviation of one reading, besides the step of the rule.", Otherwise("from repeated readings, where there are any"));
 
-    public static readonly MappingFormat Round = new("round", "a round", RoundName, Pins, Tips, Cord, Board, Resolution, Scatter);
+    public static readonly MappingFormat Round = new("round", "a round", RoundName, Pins, Tips, Cord, Tailplane, Thrust, Board, Resolution, Scatter);
 
     public static readonly Key<TextFormat> Design = new("design", TextFormat.Line, "The description that was built from.");
 
@@ -79,8 +109,11 @@ internal static class MeasuringFormat
     public static readonly Key<QuantityFormat> SquareTolerance = new("square", QuantityFormat.PositiveLength,
         "One cord against the other.", DefaultsTo("1 mm"));
 
+    public static readonly Key<QuantityFormat> ThrustTolerance = new("thrust", QuantityFormat.Angle(Interval.PositiveUnder(45)),
+        "Thrust line, down or sideways.", DefaultsTo("0.25 deg"));
+
     public static readonly Key<MappingFormat> Tolerance = new("tolerance",
-        new("tolerance", "the tolerance", AcrossTolerance, RiseTolerance, SquareTolerance), "What is still in order.", AssumedEmpty);
+        new("tolerance", "the tolerance", AcrossTolerance, RiseTolerance, SquareTolerance, ThrustTolerance), "What is still in order.", AssumedEmpty);
 
     public static readonly Key<ListFormat> Rounds = new("rounds", new(() => Round, least: 1), "The rounds, oldest first.", Required);
 

@@ -20,19 +20,59 @@ internal static class RoundReader
             pins is null ? [] : PinsOf(pins),
             TipsOf(tips),
             tips?.Word(MeasuringFormat.TipEdge) == 1 ? WingEdge.Rear : WingEdge.Front,
-            start is null ? null : new(start.Number(MeasuringFormat.Station), start.Number(MeasuringFormat.Height)),
+            start is null ? null : StartOf(start),
             TipsOf(cord),
             BoardOf(round.Choice(MeasuringFormat.Board)),
             round.Number(MeasuringFormat.Resolution),
             round.OptionalNumber(MeasuringFormat.Scatter),
-            round.At);
-        if (result.Pins.IsEmpty && result.Tips.IsEmpty && result.Cords.IsEmpty && !diagnostics.HasErrors)
+            round.At)
         {
-            diagnostics.Error(round.At, $"nothing was measured in {Quote.Text(result.Name)}: give heights of `pins` or `tips`, or a `cord`");
+            Tailplane = TailOf(round.Mapping(MeasuringFormat.Tailplane)),
+            Thrust = ThrustOf(round.Mapping(MeasuringFormat.Thrust), diagnostics),
+        };
+        if (result.Pins.IsEmpty && result.Tips.IsEmpty && result.Cords.IsEmpty && result.Tailplane is null && result.Thrust is null && !diagnostics.HasErrors)
+        {
+            diagnostics.Error(round.At, $"nothing was measured in {Quote.Text(result.Name)}: give heights of `pins` or `tips`, a `cord`, or readings of the `tailplane` or the `thrust` line");
         }
 
         return result;
     }
+
+    private static TailReadings? TailOf(MappingValues? tail)
+    {
+        if (tail is null)
+        {
+            return null;
+        }
+
+        var pins = tail.Mapping(MeasuringFormat.TailPins);
+        var cord = tail.Mapping(MeasuringFormat.TailCord);
+        var read = new TailReadings(
+            pins is null ? [] : PinsOf(pins),
+            TipsOf(cord),
+            cord?.Choice(MeasuringFormat.TailFrom) is MappingValues start ? StartOf(start) : null,
+            cord?.Word(MeasuringFormat.TailTipEdge) == 1 ? WingEdge.Rear : WingEdge.Front,
+            tail.At);
+        return read.Pins.IsEmpty && read.Cords.IsEmpty ? null : read;
+    }
+
+    private static ThrustReadings? ThrustOf(MappingValues? thrust, DiagnosticList diagnostics)
+    {
+        if (thrust is null)
+        {
+            return null;
+        }
+
+        ImmutableArray<MeasuredLength> down = LengthsOf(thrust, MeasuringFormat.ThrustDown), right = LengthsOf(thrust, MeasuringFormat.ThrustRight);
+        if (down.IsEmpty && right.IsEmpty && !diagnostics.HasErrors)
+        {
+            diagnostics.Error(thrust.At, "`thrust` needs `down` or `right`");
+        }
+
+        return new(thrust.Number(MeasuringFormat.ThrustOver), down, right, thrust.At);
+    }
+
+    private static CordStart StartOf(MappingValues start) => new(start.Number(MeasuringFormat.Station), start.Number(MeasuringFormat.Height));
 
     private static ImmutableArray<PinHeight> PinsOf(MappingValues pins)
     {
@@ -72,20 +112,25 @@ internal static class RoundReader
 
         void Add(Hand hand, Key<ListFormat> key)
         {
-            var lengths = ImmutableArray.CreateBuilder<MeasuredLength>();
-            foreach (var item in sides?.List(key) ?? [])
+            if (sides is not null && LengthsOf(sides, key) is { IsEmpty: false } lengths)
             {
-                if (item is NumberValue number)
-                {
-                    lengths.Add(new(number.Number, number.At));
-                }
-            }
-
-            if (lengths.Count > 0)
-            {
-                tips.Add(new(hand, lengths.ToImmutable()));
+                tips.Add(new(hand, lengths));
             }
         }
+    }
+
+    private static ImmutableArray<MeasuredLength> LengthsOf(MappingValues values, Key<ListFormat> key)
+    {
+        var lengths = ImmutableArray.CreateBuilder<MeasuredLength>();
+        foreach (var item in values.List(key))
+        {
+            if (item is NumberValue number)
+            {
+                lengths.Add(new(number.Number, number.At));
+            }
+        }
+
+        return lengths.ToImmutable();
     }
 
     private static BoardOffset BoardOf(ReadValue? board) => board switch

@@ -1,5 +1,6 @@
 using PlanForge.Airframe.Diagnostics;
 using PlanForge.Airframe.Format;
+using PlanForge.Airframe.Measuring;
 using PlanForge.Airframe.Reading.Yaml;
 
 namespace PlanForge.Airframe.Reading;
@@ -24,7 +25,7 @@ public static class AirframeReader
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(readSectionFile);
         var diagnostics = new DiagnosticList(fileName);
-        var airframe = YamlLoader.Load(new SourceText(fileName, text), diagnostics) is { } root
+        var airframe = YamlLoader.Load(new SourceText(fileName, text), diagnostics) is { } root && !IsMeasurements(root, fileName, diagnostics)
             ? Read(root, new SectionFiles(fileName, readSectionFile, diagnostics), diagnostics)
             : null;
         return new(diagnostics.HasErrors ? null : airframe, diagnostics.ToSorted());
@@ -82,6 +83,18 @@ public static class AirframeReader
             cutter);
         CommonPractice.Check(airframe, findings);
         return airframe;
+    }
+
+    // Its keys would be refused one by one, and the missing ones asked for.
+    private static bool IsMeasurements(YamlMapping root, string fileName, DiagnosticList diagnostics)
+    {
+        if (!MeasurementReader.IsMeasurements(root))
+        {
+            return false;
+        }
+
+        diagnostics.Error(root.At, $"this is a file of measurements, not a description of an airframe: use `planforge bench DESIGN {fileName}`");
+        return true;
     }
 
     /// <summary>The unit of bare numbers; millimetres while the key is missing or wrong, which is reported with the other keys.</summary>

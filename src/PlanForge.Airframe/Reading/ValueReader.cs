@@ -27,6 +27,7 @@ internal sealed class ValueReader(QuantityReader quantities, IParameters paramet
         (MappingFormat mapping, YamlMapping given) => ReadMapping(given, mapping),
         (ParametersFormat, YamlMapping) => new FailedValue(node.At),
         (ListFormat list, YamlList given) => ReadList(given, list, label),
+        (ListFormat { IsSingleAllowed: true } list, YamlScalar) => ReadList(new YamlList(node.At, [node]), list, label),
         (MappingFormat or ListFormat or ParametersFormat, _) => Fail(node.At, $"{label} must be {NounOf(format)}, not {node.Noun}"),
         (_, YamlScalar scalar) => ReadScalar(scalar, format, label),
         _ => Fail(node.At, $"{label} must be a single value, not {node.Noun}"),

@@ -2,6 +2,7 @@ using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using PlanForge.Airframe.Format;
+using PlanForge.Airframe.Measuring;
 
 namespace PlanForge.Airframe.Schema;
 
@@ -14,7 +15,20 @@ namespace PlanForge.Airframe.Schema;
 public static class DescriptionSchema
 {
     /// <summary>The schema as indented JSON with LF line ends, the same on every run.</summary>
-    public static string ToJson()
+    public static string ToJson() => JsonSchemaText.Of("PlanForge airframe description", AirframeFormat.Root);
+}
+
+/// <summary>The JSON Schema of files of measurements, by the same rules: see <see cref="DescriptionSchema"/>.</summary>
+public static class MeasurementSchema
+{
+    /// <summary>The schema as indented JSON with LF line ends, the same on every run.</summary>
+    public static string ToJson() => JsonSchemaText.Of("PlanForge bench measurements", MeasuringFormat.Root);
+}
+
+/// <summary>The text of a schema.</summary>
+internal static class JsonSchemaText
+{
+    public static string Of(string title, MappingFormat root)
     {
         using var stream = new MemoryStream();
 
@@ -22,7 +36,7 @@ public static class DescriptionSchema
         var encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping;
         using (var json = new Utf8JsonWriter(stream, new() { Indented = true, IndentSize = 2, NewLine = "\n", Encoder = encoder }))
         {
-            new SchemaWriter(json).WriteRoot(AirframeFormat.Root);
+            new SchemaWriter(json).WriteRoot(title, root);
         }
 
         return Encoding.UTF8.GetString(stream.GetBuffer(), 0, (int)stream.Length) + "\n";

@@ -14,19 +14,29 @@ internal sealed class SchemaWriter(Utf8JsonWriter json)
     private readonly HashSet<string> _defined = [];
 
     /// <summary>Writes the whole schema with its definitions.</summary>
-    public void WriteRoot(MappingFormat root)
+    public void WriteRoot(string title, MappingFormat root)
     {
         json.WriteStartObject();
         json.WriteString("$schema", Draft07);
-        json.WriteString("title", "PlanForge airframe description");
+        json.WriteString("title", title);
         WriteMappingBody(root);
         json.WriteStartObject("definitions");
         WriteQuantity("length", Dimension.Length,
             "A length: a number in the description's units, a quantity such as 3 mm, 1/32 in, 2 1/4 in or 5' 6 1/2\", or an expression.");
         WriteQuantity("angle", Dimension.Angle,
             "An angle: a number of degrees, a quantity such as 4.5 deg, 1° 30' or 0.05 rad, or an expression.");
-        WriteQuantity("proportion", Dimension.Number, "A proportion such as 9 % or 0.09, or an expression.");
-        WriteAnyQuantity();
+        var formats = new List<ValueFormat>();
+        Collect(root, formats);
+        if (formats.Exists(format => format is QuantityFormat { Dimension: Dimension.Number }))
+        {
+            WriteQuantity("proportion", Dimension.Number, "A proportion such as 9 % or 0.09, or an expression.");
+        }
+
+        if (formats.Exists(format => format is ParametersFormat))
+        {
+            WriteAnyQuantity();
+        }
+
         while (_pending.TryDequeue(out var format))
         {
             json.WriteStartObject(IdOf(format));
@@ -214,6 +224,25 @@ internal sealed class SchemaWriter(Utf8JsonWriter json)
 
     private void WriteList(ListFormat list)
     {
+        if (list.IsSingleAllowed)
+        {
+            json.WriteStartArray("anyOf");
+            json.WriteStartObject();
+            WriteBody(list.Item, isBesideDescription: true);
+            json.WriteEndObject();
+            json.WriteStartObject();
+            WriteManyOf(list);
+            json.WriteEndObject();
+            json.WriteEndArray();
+        }
+        else
+        {
+            WriteManyOf(list);
+        }
+    }
+
+    private void WriteManyOf(ListFormat list)
+    {
         json.WriteString("type", "array");
         json.WriteStartObject("items");
         WriteBody(list.Item, isBesideDescription: false);
@@ -301,6 +330,29 @@ internal sealed class SchemaWriter(Utf8JsonWriter json)
         else if (text is not null)
         {
             json.WriteString("default", text);
+        }
+    }
+
+    /// <summary>All formats below one, each once.</summary>
+    private static void Collect(ValueFormat format, List<ValueFormat> formats)
+    {
+        if (formats.Contains(format))
+        {
+            return;
+        }
+
+        formats.Add(format);
+        IEnumerable<ValueFormat> below = format switch
+        {
+            MappingFormat mapping => mapping.Keys.Select(key => key.Format),
+            ChoiceFormat choice => choice.Alternatives,
+            ListFormat list => [list.Item],
+            ParametersFormat parameters => [parameters.Detail],
+            _ => [],
+        };
+        foreach (var each in below)
+        {
+            Collect(each, formats);
         }
     }
 

@@ -9,6 +9,9 @@ internal static class Syntax
 
     public const string DefaultFolder = "output";
 
+    /// <summary>The files whose schema is asked for, besides descriptions.</summary>
+    public const string Measurements = "measurements";
+
     public static OptionSyntax Help { get; } = new("--help", null, "Print this help, or the help of a command.", "-h");
 
     public static OptionSyntax Version { get; } = new("--version", null, "Print the version.");
@@ -33,6 +36,9 @@ internal static class Syntax
 
     public static OptionSyntax ToFile { get; } =
         new("--to", "FILE", "File to write (default: calibration-PAPER.pdf).");
+
+    public static OptionSyntax ToSheet { get; } =
+        new("--to", "FILE", "File to write the correction sheet to, a PDF at true size (default: none is written).");
 
     public static OptionSyntax OnPaper { get; } = new("--paper", "PAPER", "Paper of the page (default: A4).");
 
@@ -64,7 +70,8 @@ internal static class Syntax
         "check", "Compute everything and print the key figures; write nothing.", OperandSyntax.Files, [Json, Quiet]);
 
     public static CommandSyntax Bench { get; } = new(
-        "bench", "Turn what was measured at the building board into corrections.", OperandSyntax.DesignAndMeasured, [Json, Quiet]);
+        "bench", "Turn what was measured at the building board into corrections.", OperandSyntax.DesignAndMeasured,
+        [ToSheet, Force, Tiles, Printer, Profiles, Json, Quiet]);
 
     public static CommandSyntax Current { get; } = new(
         "current", "Say whether paper or wood with this fingerprint is current.", OperandSyntax.DesignAndFingerprint,
@@ -82,7 +89,8 @@ internal static class Syntax
         [SheetMaterial, Thickness, ToCutFile, Force, Measured, Quiet]);
 
     public static CommandSyntax Schema { get; } = new(
-        "schema", "Print the JSON Schema of descriptions, for editors.", OperandSyntax.None, []);
+        "schema", "Print the JSON Schema of descriptions, or of files of measurements, for editors.",
+        OperandSyntax.AtMostOneOf("[FILES]", ["descriptions", Measurements]), []);
 
     public static CommandSyntax Completion { get; } = new(
         "completion", "Print the completion script of a shell.", OperandSyntax.OneOf("SHELL", ["bash", "zsh", "fish"]), []);

@@ -21,7 +21,7 @@ internal static class PlanFiles
             return [];
         }
 
-        var info = InfoOf(design);
+        var info = InfoOf(design.Airframe.Issue.Owner, "Full-size templates", design.Sources);
         var files = ImmutableArray.CreateBuilder<OutputFile>();
         var packed = PackedSheets.Of(design.Sheets);
         files.Add(new("plan.pdf", PdfWriter.Write(For(PageSet.Of(design.Sheets), print), info, packed)));
@@ -39,13 +39,15 @@ internal static class PlanFiles
     private static ImmutableArray<TileOptions> TilesOf(Design design, PrintChoice print) =>
         print.Tiles is { } paper ? [new(paper)] : [.. design.Airframe.Sheets.Tiles.Select(TileOptions.Of)];
 
-    private static PageSet For(PageSet pages, PrintChoice print) => print.Printer is { } printer ? pages.CorrectedFor(printer) : pages;
+    /// <summary>Pages as they are printed.</summary>
+    internal static PageSet For(PageSet pages, PrintChoice print) => print.Printer is { } printer ? pages.CorrectedFor(printer) : pages;
 
-    private static PdfInfo InfoOf(Design design) => new(ToolVersion.Producer)
+    /// <summary>What a PDF says of itself, with the files it was made from.</summary>
+    internal static PdfInfo InfoOf(string owner, string subject, IEnumerable<SourceFile> sources) => new(ToolVersion.Producer)
     {
-        Author = design.Airframe.Issue.Owner,
-        Subject = "Full-size templates",
-        Attachments = [.. design.Sources.Select(source => new PdfAttachment(source.Name, MediaTypeOf(source.Name), source.Content))],
+        Author = owner,
+        Subject = subject,
+        Attachments = [.. sources.Select(source => new PdfAttachment(source.Name, MediaTypeOf(source.Name), source.Content))],
     };
 
     // RFC 9512 registers the type of YAML.

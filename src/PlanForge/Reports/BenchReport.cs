@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text.Json;
 using PlanForge.Parts;
 using PlanForge.Parts.Bench.Measuring;
@@ -36,8 +37,27 @@ internal static class BenchReport
         json.WriteStartObject();
         json.WriteString("name", round.Name);
         json.WriteBoolean("within_tolerance", round.IsWithin);
+        WritePose(json, round.Estimates, round.DrawnIncidence);
+        WriteChecks(json, round.Checks);
+        WriteCorrection(json, round);
+        if (round.Tail is { } tail)
+        {
+            BenchTailReport.Write(json, tail);
+        }
+
+        if (round.Thrust is { } thrust)
+        {
+            BenchTailReport.Write(json, thrust);
+        }
+
+        json.WriteEndObject();
+    }
+
+    /// <summary>The unknowns, each with its value or what it lacks.</summary>
+    public static void WritePose(Utf8JsonWriter json, ImmutableArray<PoseEstimate> estimates, double drawnIncidence)
+    {
         json.WriteStartArray("pose");
-        foreach (var estimate in round.Estimates)
+        foreach (var estimate in estimates)
         {
             var isLength = estimate.Unknown.IsLength();
             var unit = isLength ? 1 : 180 / Math.PI;
@@ -48,6 +68,10 @@ internal static class BenchReport
                 json.WriteNumber("value", FigureUnits.Rounded(estimate.Value * unit));
                 json.WriteNumber("plus_minus", FigureUnits.Rounded(half * unit));
                 json.WriteString("unit", isLength ? "mm" : "deg");
+                if (estimate.Unknown == PoseUnknown.Incidence)
+                {
+                    json.WriteNumber("drawn", FigureUnits.Rounded(drawnIncidence * unit));
+                }
             }
             else
             {
@@ -58,15 +82,13 @@ internal static class BenchReport
         }
 
         json.WriteEndArray();
-        WriteChecks(json, round);
-        WriteCorrection(json, round);
-        json.WriteEndObject();
     }
 
-    private static void WriteChecks(Utf8JsonWriter json, RoundResult round)
+    /// <summary>The errors against the tolerances.</summary>
+    public static void WriteChecks(Utf8JsonWriter json, ImmutableArray<BenchCheck> checks)
     {
         json.WriteStartArray("errors");
-        foreach (var check in round.Checks)
+        foreach (var check in checks)
         {
             json.WriteStartObject();
             json.WriteString("error", BenchTexts.LabelOf(check.Kind));
@@ -96,23 +118,35 @@ internal static class BenchReport
             }
 
             json.WriteEndArray();
-            json.WriteStartObject("shims_mm");
-            json.WriteNumber("port_front", FigureUnits.Rounded(correction.Shims.PortFront));
-            json.WriteNumber("port_rear", FigureUnits.Rounded(correction.Shims.PortRear));
-            json.WriteNumber("starboard_front", FigureUnits.Rounded(correction.Shims.StarboardFront));
-            json.WriteNumber("starboard_rear", FigureUnits.Rounded(correction.Shims.StarboardRear));
-            json.WriteEndObject();
+            WriteCorners(json, "shims_mm", correction.Shims);
             json.WriteNumber("leading_edge_move_mm", FigureUnits.Rounded(correction.LeadingEdgeMove));
         }
 
         if (round.Square is { } square)
         {
-            json.WriteStartObject("square");
-            json.WriteString("trailing_edge_to", square.To == Airframe.Measuring.Hand.Port ? "port" : "starboard");
-            json.WriteNumber("trailing_edge_mm", FigureUnits.Rounded(square.TrailingEdge));
-            json.WriteNumber("tip_mm", FigureUnits.Rounded(square.Tip));
-            json.WriteEndObject();
+            WriteSquare(json, square);
         }
+    }
+
+    /// <summary>How to turn a wing or tailplane square.</summary>
+    public static void WriteSquare(Utf8JsonWriter json, SquareCorrection square)
+    {
+        json.WriteStartObject("square");
+        json.WriteString("trailing_edge_to", square.To == Airframe.Measuring.Hand.Port ? "port" : "starboard");
+        json.WriteNumber("trailing_edge_mm", FigureUnits.Rounded(square.TrailingEdge));
+        json.WriteNumber("tip_mm", FigureUnits.Rounded(square.Tip));
+        json.WriteEndObject();
+    }
+
+    /// <summary>A thickness at each end of a seat.</summary>
+    public static void WriteCorners(Utf8JsonWriter json, string name, SeatCorners corners)
+    {
+        json.WriteStartObject(name);
+        json.WriteNumber("port_front", FigureUnits.Rounded(corners.PortFront));
+        json.WriteNumber("port_rear", FigureUnits.Rounded(corners.PortRear));
+        json.WriteNumber("starboard_front", FigureUnits.Rounded(corners.StarboardFront));
+        json.WriteNumber("starboard_rear", FigureUnits.Rounded(corners.StarboardRear));
+        json.WriteEndObject();
     }
 
     private static string NameOf(PoseUnknown unknown) => unknown switch

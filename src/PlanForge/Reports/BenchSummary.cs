@@ -16,36 +16,54 @@ internal static class BenchSummary
         var words = new BenchTexts(measure);
         var text = new StringBuilder();
         var last = result.Last;
-        text.Append(airframe.Description.Name).Append(", round \"").Append(last.Name).Append("\": ").Append(Verdict(last)).Append("\n\n");
-        Add(text, "How the wing sits, against the drawing (95 % interval)", words.Estimates(last).Select(row => ImmutableArray.Create(row.Label, row.Value)));
-        Add(text, "Errors at pins and cords, against the tolerance", words.Checks(last).Select(row => ImmutableArray.Create(row.Label, row.Value, row.Verdict)));
-        if (last.Correction is { } correction && !last.IsWithin)
+        text.Append(airframe.Description.Name).Append(", round \"").Append(last.Name).Append("\": ").Append(BenchTexts.Verdict(last)).Append("\n\n");
+        if (last.Estimates.Any(estimate => estimate.IsSettled))
+        {
+            Add(text, "How the wing sits, against the drawing (95 % interval)", Pairs(words.Estimates(last)));
+        }
+
+        Add(text, "Errors at pins and cords, against the tolerance", Triples(words.Checks(last.Checks)));
+        if (last.Correction is { } correction && CorrectionParts.IsNeeded(last))
         {
             Add(text, $"Wood to take off the saddles ({measure.UnitName})", [BenchTexts.TakeOffHead, .. words.TakeOff(correction)]);
         }
 
+        AddOthers(text, last, measure);
         var advice = words.Advice(last);
         Add(text, "What to do", (advice.IsEmpty ? ["Nothing: leave it."] : advice).Select(line => ImmutableArray.Create(line)));
         if (result.Rounds.Length > 1)
         {
-            Add(text, "Rounds", result.Rounds.Select(round => ImmutableArray.Create(round.Name, Errors(round, words, measure), Verdict(round))));
+            Add(text, "Rounds", result.Rounds.Select(round => ImmutableArray.Create(round.Name, words.Line(round.Checks), BenchTexts.Verdict(round))));
+            Add(text, "Rounds at the tailplane", result.Rounds.Where(round => round.Tail is not null).Select(round => ImmutableArray.Create(round.Name, words.Line(round.Tail!.Checks))));
         }
 
         return text.ToString().TrimEnd('\n') + "\n";
     }
 
-    private static string Verdict(RoundResult round) => round.Checks.IsEmpty ? "nothing settled" : round.IsWithin ? "within tolerance" : "out of tolerance";
-
-    private static string Errors(RoundResult round, BenchTexts words, MeasureText measure) => string.Join(", ", round.Checks.Select(check =>
-        $"{ShortName(check.Kind)} {words.WithSign(check.Value)} {measure.UnitName}"));
-
-    private static string ShortName(CheckKind kind) => kind switch
+    private static void AddOthers(StringBuilder text, RoundResult last, MeasureText measure)
     {
-        CheckKind.Across => "across",
-        CheckKind.Rise => "rise",
-        CheckKind.RiseAcross => "warp",
-        _ => "square",
-    };
+        var words = new TailTexts(measure);
+        if (last.Tail is { } tail)
+        {
+            Add(text, "How the tailplane sits, against the drawing (95 % interval)", Pairs(words.Estimates(tail)));
+            Add(text, "Errors at the tailplane's pins and lengths, against the tolerance", Triples(new BenchTexts(measure).Checks(tail.Checks)));
+        }
+
+        if (last.Thrust is { } thrust)
+        {
+            Add(text, "Thrust line (95 % interval), against the tolerance", Triples(TailTexts.Thrust(thrust)));
+            if (thrust.Washers is { } washers && !thrust.IsWithin)
+            {
+                Add(text, $"Washers between firewall and mount ({measure.UnitName})", [TailTexts.WashersHead, .. words.Washers(washers)]);
+            }
+        }
+    }
+
+    private static IEnumerable<ImmutableArray<string>> Pairs(ImmutableArray<(string Label, string Value)> rows) =>
+        rows.Select(row => ImmutableArray.Create(row.Label, row.Value));
+
+    private static IEnumerable<ImmutableArray<string>> Triples(ImmutableArray<(string Label, string Value, string Verdict)> rows) =>
+        rows.Select(row => ImmutableArray.Create(row.Label, row.Value, row.Verdict));
 
     private static void Add(StringBuilder text, string title, IEnumerable<ImmutableArray<string>> rows)
     {

@@ -48,6 +48,43 @@ public sealed class MeasurementReaderTests
     }
 
     [Fact]
+    public void Tailplane_and_thrust_line_are_read()
+    {
+        const string Text =
+            """
+            tolerance: {thrust: 0.5 deg}
+            rounds:
+              - name: a
+                tailplane:
+                  pins: {across: 40, front: {port: 149}, rear: {starboard: [148, 148.5]}}
+                  cord: {from: {station: 100, height: 80}, to: trailing edge, port: 700, starboard: 701}
+                thrust: {over: 200, down: [-7, -7.1], right: 5}
+              - {name: b, tailplane: {cord: {port: 840}}}
+
+            """;
+        var read = MeasurementReader.Read("m.yaml", Text, DisplayUnit.Millimetre).Measurements!;
+        var (tail, thrust) = (read.Rounds[0].Tailplane!, read.Rounds[0].Thrust!);
+
+        Assert.Equal(0.5 * Math.PI / 180, read.Tolerance.Thrust, 1e-12);
+        Assert.Equal(["Front Port 40: 149", "Rear Starboard 40: 148 148.5"],
+            tail.Pins.Select(pin => FormattableString.Invariant($"{pin.Edge} {pin.Hand} {pin.Across}: ") + Lengths(pin.Heights)));
+        Assert.Equal((new CordStart(100, 80), WingEdge.Rear, 2), (tail.From!.Value, tail.TipEdge, tail.Cords.Length));
+        Assert.Equal((200, "-7 -7.1", "5"), (thrust.Over, Lengths(thrust.Down), Lengths(thrust.Right)));
+        Assert.Equal((null, WingEdge.Front, null), (read.Rounds[1].Tailplane!.From, read.Rounds[1].Tailplane!.TipEdge, read.Rounds[1].Thrust));
+    }
+
+    [Fact]
+    public void Description_and_measurements_given_for_each_other_are_told()
+    {
+        Assert.Equal(
+            "a.yaml:1:1: error: this is a description of an airframe, not a file of measurements: the description comes first, what was measured second",
+            Assert.Single(MeasurementReader.Read("a.yaml", Reading.BrokenDescription.Sound, DisplayUnit.Millimetre).Findings).ToString());
+        Assert.Equal(
+            "m.yaml:1:1: error: this is a file of measurements, not a description of an airframe: use `planforge bench DESIGN m.yaml`",
+            Assert.Single(Airframe.Reading.AirframeReader.Read("m.yaml", Whole, _ => null).Diagnostics).ToString());
+    }
+
+    [Fact]
     public void Bare_numbers_take_the_design_s_unit_or_the_file_s_own()
     {
         const string Text = "rounds: [{name: a, pins: {front: {port: 6.5}}}]\n";
@@ -64,8 +101,11 @@ public sealed class MeasurementReaderTests
     [InlineData("pins: {front: {port: 3 kg}}", "1:41: error: a length is needed here, and `3 kg` is a mass")]
     [InlineData("pins: {front: {port: []}}", "1:41: error: `port` needs at least one, not 0")]
     [InlineData("pins: {front: {port: 1}}, board_offset: unknwn", "1:60: error: `board_offset` cannot be `unknwn`; did you mean `unknown`?")]
+    [InlineData("thrust: {over: 100}", "1:28: error: `thrust` needs `down` or `right`")]
+    [InlineData("thrust: {down: 3}", "1:28: error: a reading of the thrust line needs the key `over`")]
+    [InlineData("tailplane: {cord: {from: wing tip, port: 1}}", "1:45: error: `from` cannot be `wing tip`; did you mean `wing tips`?")]
     [InlineData("cord: {port: 812}", "1:26: error: the cord needs the key `from`")]
-    [InlineData("board_offset: unknown", "1:10: error: nothing was measured in `a`: give heights of `pins` or `tips`, or a `cord`")]
+    [InlineData("board_offset: unknown", "1:10: error: nothing was measured in `a`: give heights of `pins` or `tips`, a `cord`, or readings of the `tailplane` or the `thrust` line")]
     public void What_is_wrong_is_shown_where_it_stands(string keys, string expected)
     {
         var read = MeasurementReader.Read("m.yaml", $"rounds: [{{name: a, {keys}}}]\n", DisplayUnit.Millimetre);

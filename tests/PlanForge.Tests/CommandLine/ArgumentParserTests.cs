@@ -58,7 +58,7 @@ public sealed class ArgumentParserTests
     [InlineData("draw a.yaml --to --quiet", "--to needs a value: --to FOLDER")]
     [InlineData("draw a.yaml --to=", "--to needs a value: --to FOLDER")]
     [InlineData("draw a.yaml --quiet=yes", "--quiet takes no value")]
-    [InlineData("schema a.yaml", "schema does not take `a.yaml`")]
+    [InlineData("schema a.yaml", "`a.yaml` is none of descriptions, measurements")]
     [InlineData("completion", "completion needs SHELL")]
     [InlineData("completion bsh", "`bsh` is none of bash, zsh, fish; did you mean `bash`?")]
     [InlineData("help drwa", "`drwa` is none of draw, check, bench, current, calibrate, coupon, inspect, schema, completion; did you mean `draw`?")]

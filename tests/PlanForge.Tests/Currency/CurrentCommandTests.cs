@@ -36,7 +36,7 @@ public sealed class CurrentCommandTests : IDisposable
         var sheet = before.GetProperty("sheets").EnumerateArray().First(it => it.GetProperty("parts").EnumerateArray().Any(part => part.GetString() == "former-F1"));
         var paper = Current(sheet.GetProperty("fingerprint").GetString()!);
         Assert.Equal(ExitCode.NotCurrent, paper.Code);
-        Assert.Matches(@"(?m)^  still as it was: .*\bFormer F2\b", paper.Results);
+        Assert.Matches(@"(?m)^  still as it was: .*\bSaddle starboard\b", paper.Results);
         Assert.Contains("  changed: Former F1 (now ", paper.Results, StringComparison.Ordinal);
     }
 

@@ -11,15 +11,19 @@ namespace PlanForge.Parts.Bench.Measuring;
 /// <param name="Tolerance">The greatest error that is in order, mm.</param>
 public readonly record struct BenchCheck(CheckKind Kind, double Value, double HalfWidth, double Tolerance)
 {
+    // A quarter read on a rule of quarters is within a quarter: angles turned into lengths miss it by less than this share.
+    private const double Slack = 1e-3;
+
     /// <summary>True when the error as measured is within the tolerance.</summary>
-    public bool IsWithin => Math.Abs(Value) <= Tolerance;
+    public bool IsWithin => Math.Abs(Value) <= Tolerance * (1 + Slack);
 
     /// <summary>True when the uncertainty of the readings does not reach over the limit of the tolerance.</summary>
     public bool IsSure => Math.Abs(Math.Abs(Value) - Tolerance) > HalfWidth;
 
     // Every error grows with one unknown alone: all but in proportion, so the same factor serves value and uncertainty.
     internal static ImmutableArray<BenchCheck> Of(
-        PinPoints plan,
+        double across,
+        double chord,
         ImmutableArray<BenchMark> marks,
         Point3 pivot,
         WingPose pose,
@@ -27,8 +31,7 @@ public readonly record struct BenchCheck(CheckKind Kind, double Value, double Ha
         BenchTolerance tolerance)
     {
         var checks = ImmutableArray.CreateBuilder<BenchCheck>();
-        var chord = plan.Rear.X - plan.Front.X;
-        Add(CheckKind.Across, PoseUnknown.Roll, 2 * plan.Across, tolerance.Across);
+        Add(CheckKind.Across, PoseUnknown.Roll, 2 * across, tolerance.Across);
         Add(CheckKind.Rise, PoseUnknown.Incidence, chord, tolerance.Rise);
         Add(CheckKind.RiseAcross, PoseUnknown.Warp, 2 * chord, tolerance.Rise);
         if (estimates[(int)PoseUnknown.Yaw].IsSettled)

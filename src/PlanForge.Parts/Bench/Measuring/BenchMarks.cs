@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using PlanForge.Airframe.Measuring;
 using PlanForge.Geometry;
 using PlanForge.Parts.Arrangement;
+using PlanForge.Parts.Shapes;
 
 namespace PlanForge.Parts.Bench.Measuring;
 
@@ -12,14 +13,8 @@ internal static class BenchMarks
     public static ImmutableArray<BenchMark> Of(RiggedAirframe airframe, PinPoints plan, MeasuringRound round)
     {
         var marks = ImmutableArray.CreateBuilder<BenchMark>();
-        var board = round.Board.Knowledge == BoardKnowledge.Measured ? round.Board.Measured : plan.BoardBelowDatum;
-        foreach (var pin in round.Pins)
-        {
-            var point = PinPoints.EdgeAt(airframe.Wing, pin.Across ?? plan.Across, pin.Edge == WingEdge.Front ? 0 : 1);
-            var name = $"{(pin.Edge == WingEdge.Front ? "front" : "rear")} pin, {NameOf(pin.Hand)}";
-            marks.Add(new HeightMark(name, pin.Edge, true, On(pin.Hand, point), pin.Hand, board, pin.Heights));
-        }
-
+        var board = BoardOf(plan, round);
+        AddPins(marks, "", airframe.Wing, plan.Across, board, round.Pins);
         var (leading, trailing) = ArrangedWing.Of(airframe.Wing).Tip;
         var end = round.TipEdge == WingEdge.Front ? leading : trailing;
         foreach (var tip in round.Tips)
@@ -42,5 +37,28 @@ internal static class BenchMarks
     /// <summary>A side as the builder calls it who stands at the tail and looks forward.</summary>
     public static string NameOf(Hand hand) => hand == Hand.Port ? "left (port)" : "right (starboard)";
 
-    private static Point3 On(Hand hand, Point3 starboard) => hand == Hand.Starboard ? starboard : starboard with { Y = -starboard.Y };
+    /// <summary>How far the board lies below the datum line, mm; the drawn one where it is not known.</summary>
+    public static double BoardOf(PinPoints plan, MeasuringRound round) =>
+        round.Board.Knowledge == BoardKnowledge.Measured ? round.Board.Measured : plan.BoardBelowDatum;
+
+    /// <summary>The pins of a wing or tailplane.</summary>
+    /// <param name="marks">Takes them.</param>
+    /// <param name="owner">What stands before the pin's name.</param>
+    /// <param name="wing">The wing or tailplane.</param>
+    /// <param name="across">Their planned distance from the centre line, mm.</param>
+    /// <param name="board">How far the board lies below the datum line, mm.</param>
+    /// <param name="pins">What was read.</param>
+    public static void AddPins(
+        ImmutableArray<BenchMark>.Builder marks, string owner, WingShape wing, double across, double board, ImmutableArray<PinHeight> pins)
+    {
+        foreach (var pin in pins)
+        {
+            var point = PinPoints.EdgeAt(wing, pin.Across ?? across, pin.Edge == WingEdge.Front ? 0 : 1);
+            var name = $"{owner}{(pin.Edge == WingEdge.Front ? "front" : "rear")} pin, {NameOf(pin.Hand)}";
+            marks.Add(new HeightMark(name, pin.Edge, true, On(pin.Hand, point), pin.Hand, board, pin.Heights));
+        }
+    }
+
+    /// <summary>A place of the starboard half on either half.</summary>
+    public static Point3 On(Hand hand, Point3 starboard) => hand == Hand.Starboard ? starboard : starboard with { Y = -starboard.Y };
 }

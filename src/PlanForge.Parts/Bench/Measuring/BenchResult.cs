@@ -52,8 +52,26 @@ public sealed record RoundResult(
     SaddleCorrection? Correction,
     SquareCorrection? Square)
 {
+    /// <summary>Incidence of the wing's root chord as drawn, radians.</summary>
+    public double DrawnIncidence { get; init; }
+
+    /// <summary>What it says of the tailplane, or null.</summary>
+    public TailResult? Tail { get; init; }
+
+    /// <summary>What it says of the thrust line, or null.</summary>
+    public ThrustResult? Thrust { get; init; }
+
+    /// <summary>True when anything is held against a tolerance.</summary>
+    public bool IsSettled => !Checks.IsEmpty || Tail is { Checks.IsEmpty: false } || Thrust is not null;
+
     /// <summary>True when every error that the readings settle is within its tolerance, and at least one is settled.</summary>
-    public bool IsWithin => !Checks.IsEmpty && Checks.All(check => check.IsWithin);
+    public bool IsWithin => IsSettled && IsWingWithin && IsTailWithin && Thrust is not { IsWithin: false };
+
+    /// <summary>True when no error of the wing is out of its tolerance.</summary>
+    public bool IsWingWithin => Checks.All(check => check.IsWithin);
+
+    /// <summary>True when no error of the tailplane is out of its tolerance.</summary>
+    public bool IsTailWithin => Tail is null || Tail.Checks.All(check => check.IsWithin);
 
     /// <summary>The estimate of an unknown.</summary>
     public PoseEstimate this[PoseUnknown unknown] => Estimates[(int)unknown];
@@ -61,19 +79,34 @@ public sealed record RoundResult(
     internal static RoundResult Of(
         RiggedAirframe airframe, PinPoints plan, MeasuringRound round, BenchTolerance tolerance, Action<SourcePosition, string> report)
     {
+        var wing = OfWing(airframe, plan, round, tolerance, report);
+        return wing with
+        {
+            DrawnIncidence = airframe.Wing.Incidence,
+            Tail = TailResult.Of(airframe, round, wing, tolerance, report),
+            Thrust = ThrustResult.Of(airframe, round, tolerance, report),
+        };
+    }
+
+    private static RoundResult OfWing(
+        RiggedAirframe airframe, PinPoints plan, MeasuringRound round, BenchTolerance tolerance, Action<SourcePosition, string> report)
+    {
         var marks = BenchMarks.Of(airframe, plan, round);
         var pivot = airframe.Wing.InPlace(Point3.Origin);
         var fit = PoseFit.Of(marks, pivot, round.Resolution, round.Scatter);
-        BadReadings.Report(marks, pivot, round, fit, airframe.Text, report);
+        if (!marks.IsEmpty)
+        {
+            BadReadings.Report(marks, pivot, round, fit, airframe.Text, report);
+        }
+
         var estimates = PoseEstimate.Of(fit, round);
         var pose = fit.Pose;
-        var checks = BenchCheck.Of(plan, marks, pivot, pose, estimates, tolerance);
         return new(
             round.Name,
             pose,
             estimates,
-            checks,
+            BenchCheck.Of(plan.Across, plan.Rear.X - plan.Front.X, marks, pivot, pose, estimates, tolerance),
             SaddleCorrection.Of(airframe, pose, estimates),
-            estimates[(int)PoseUnknown.Yaw].IsSettled ? SquareCorrection.Of(airframe, pose.Yaw) : null);
+            estimates[(int)PoseUnknown.Yaw].IsSettled ? SquareCorrection.Of(airframe.Wing, pose.Yaw) : null);
     }
 }

@@ -12,15 +12,32 @@ public sealed class BenchTexts(MeasureText text)
     public ImmutableArray<(string Label, string Value)> Estimates(RoundResult round)
     {
         ArgumentNullException.ThrowIfNull(round);
-        return [.. round.Estimates.Select(it => (LabelOf(it.Unknown), it.HalfWidth is { } half ? ValueOf(it.Unknown, it.Value, half) : "not settled: " + it.Lack))];
+        return Estimates(round.Estimates, round.DrawnIncidence);
+    }
+
+    internal ImmutableArray<(string Label, string Value)> Estimates(ImmutableArray<PoseEstimate> estimates, double drawnIncidence)
+    {
+        var rows = ImmutableArray.CreateBuilder<(string, string)>();
+        foreach (var it in estimates)
+        {
+            rows.Add((LabelOf(it.Unknown), it.HalfWidth is { } half ? ValueOf(it.Unknown, it.Value, half) : "not settled: " + it.Lack));
+            if (it is { Unknown: PoseUnknown.Incidence, IsSettled: true })
+            {
+                rows.Add(("incidence as it is", $"{MeasureText.Angle(drawnIncidence + it.Value)}, drawn {MeasureText.Angle(drawnIncidence)}"));
+            }
+        }
+
+        return rows.ToImmutable();
     }
 
     /// <summary>Each error at pins and cords with its verdict.</summary>
-    public ImmutableArray<(string Label, string Value, string Verdict)> Checks(RoundResult round)
-    {
-        ArgumentNullException.ThrowIfNull(round);
-        return [.. round.Checks.Select(check => (LabelOf(check.Kind), $"{WithSign(check.Value)} ± {text.FineWithUnit(check.HalfWidth)}", VerdictOf(check)))];
-    }
+    public ImmutableArray<(string Label, string Value, string Verdict)> Checks(ImmutableArray<BenchCheck> checks) =>
+    [
+        .. checks.Select(check => (
+            LabelOf(check.Kind),
+            $"{WithSign(check.Value)} ± {text.FineWithUnit(check.HalfWidth)}",
+            VerdictOf(check.IsWithin, check.IsSure, text.FineWithUnit(check.Tolerance)))),
+    ];
 
     /// <summary>What to do about a round, one sentence a line; empty when everything that is settled is in order.</summary>
     public ImmutableArray<string> Advice(RoundResult round)
@@ -28,16 +45,15 @@ public sealed class BenchTexts(MeasureText text)
         ArgumentNullException.ThrowIfNull(round);
         var lines = ImmutableArray.CreateBuilder<string>();
         var faulty = round.Checks.Where(check => !check.IsWithin).Select(check => check.Kind).ToArray();
-        if (round.Correction is { } correction && (faulty.Contains(CheckKind.Across) || faulty.Contains(CheckKind.Rise)))
+        if (round.Correction is { } correction && CorrectionParts.IsNeeded(round))
         {
             lines.Add($"Sand the saddles by the table, at most {text.FineWithUnit(correction.Most)}; the root leading edge then {MoveOf(correction.LeadingEdgeMove)}.");
-            lines.Add($"Or shim instead: {ShimText(correction.Shims)}.");
+            lines.Add($"Or shim instead: {Corners(correction.Shims)}.");
         }
 
         if (round.Square is { } square && faulty.Contains(CheckKind.Square))
         {
-            lines.Add($"Move the trailing edge at the root {text.FineWithUnit(square.TrailingEdge)} to the {SideOf(square.To)}: "
-                + $"the {SideOf(square.To)} tip goes {text.FineWithUnit(square.Tip)} forward, the other as much aft.");
+            lines.Add(SquareText(square));
         }
 
         if (faulty.Contains(CheckKind.RiseAcross))
@@ -46,8 +62,29 @@ public sealed class BenchTexts(MeasureText text)
                 + "the saddles are corrected for the mean of both. Straighten the wing, or live with it.");
         }
 
+        lines.AddRange(new TailTexts(text).Advice(round));
         return lines.ToImmutable();
     }
+
+    /// <summary>Whether a round is in order, in two words or three.</summary>
+    public static string Verdict(RoundResult round)
+    {
+        ArgumentNullException.ThrowIfNull(round);
+        return !round.IsSettled ? "nothing settled" : round.IsWithin ? "within tolerance" : "out of tolerance";
+    }
+
+    /// <summary>Errors in a line: the words and values.</summary>
+    public string Line(ImmutableArray<BenchCheck> checks) =>
+        string.Join(", ", checks.Select(check => $"{ShortName(check.Kind)} {WithSign(check.Value)} {text.UnitName}"));
+
+    /// <summary>An error in one word.</summary>
+    public static string ShortName(CheckKind kind) => kind switch
+    {
+        CheckKind.Across => "across",
+        CheckKind.Rise => "rise",
+        CheckKind.RiseAcross => "warp",
+        _ => "square",
+    };
 
     /// <summary>Head of the table of <see cref="TakeOff"/>.</summary>
     public static ImmutableArray<string> TakeOffHead => ["from front", "station", "left (port)", "right (starboard)"];
@@ -61,7 +98,7 @@ public sealed class BenchTexts(MeasureText text)
     }
 
     /// <summary>A length with its sign.</summary>
-    public string WithSign(double length) => (length > 0 ? "+" : "") + text.Fine(length);
+    public string WithSign(double length) => Signed(text.Fine(length));
 
     /// <summary>What a check is called.</summary>
     public static string LabelOf(CheckKind kind) => kind switch
@@ -84,19 +121,26 @@ public sealed class BenchTexts(MeasureText text)
 
     private string ValueOf(PoseUnknown unknown, double value, double half) => unknown.IsLength()
         ? $"{WithSign(value)} ± {text.FineWithUnit(half)}"
-        : $"{(value > 0 ? "+" : "")}{MeasureText.Rounded(value * 180 / Math.PI, 3)} ± {MeasureText.Rounded(half * 180 / Math.PI, 3)}°";
+        : $"{Signed(MeasureText.Rounded(value * 180 / Math.PI, 3))} ± {MeasureText.Rounded(half * 180 / Math.PI, 3)}°";
 
-    private string VerdictOf(BenchCheck check)
+    internal static string VerdictOf(bool isWithin, bool isSure, string tolerance)
     {
-        var verdict = $"{(check.IsWithin ? "within" : "OUT of")} {text.FineWithUnit(check.Tolerance)}";
-        return check.IsSure ? verdict : verdict + ", as far as the readings tell";
+        var verdict = $"{(isWithin ? "within" : "OUT of")} {tolerance}";
+        return isSure ? verdict : verdict + ", as far as the readings tell";
     }
+
+    internal string SquareText(SquareCorrection square) =>
+        $"Move the trailing edge at the root {text.FineWithUnit(square.TrailingEdge)} to the {SideOf(square.To)}: "
+        + $"the {SideOf(square.To)} tip goes {text.FineWithUnit(square.Tip)} forward, the other as much aft.";
+
+    internal string Corners(SeatCorners corners) =>
+        $"left (port) front {text.Fine(corners.PortFront)}, rear {text.Fine(corners.PortRear)}; "
+        + $"right (starboard) front {text.Fine(corners.StarboardFront)}, rear {text.FineWithUnit(corners.StarboardRear)}";
+
+    // Nothing has no sign.
+    private static string Signed(string number) => number is "0" || number.StartsWith('-') ? number : "+" + number;
 
     private string MoveOf(double move) => move <= 0 ? $"comes down {text.FineWithUnit(-move)}" : $"goes up {text.FineWithUnit(move)}";
 
     private static string SideOf(Hand hand) => BenchMarks.NameOf(hand);
-
-    private string ShimText(SaddleShims shims) =>
-        $"left (port) front {text.Fine(shims.PortFront)}, rear {text.Fine(shims.PortRear)}; "
-        + $"right (starboard) front {text.Fine(shims.StarboardFront)}, rear {text.FineWithUnit(shims.StarboardRear)}";
 }

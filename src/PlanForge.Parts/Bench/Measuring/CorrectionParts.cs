@@ -6,34 +6,54 @@ using PlanForge.Parts.Shapes;
 
 namespace PlanForge.Parts.Bench.Measuring;
 
-/// <summary>Paper templates of both saddles as they are now and as they are to be: the band between is the wood to take off.</summary>
+/// <summary>
+/// What the correction sheet holds: the result in words and, where wood has to come off, both saddles at true size as they are now and
+/// as they are to be.
+/// </summary>
 /// <remarks>
 /// Laid out like the saddle templates: port as seen from outside, starboard mirrored, the straight edge parallel to the datum line.
 /// The line as drawn stands for the seat that is there; how high that really stands does not matter to what comes off.
 /// </remarks>
 public static class CorrectionParts
 {
-    private const string Kind = "Corrections";
+    internal const string Kind = "Corrections";
 
-    /// <summary>Port, then starboard; none when the last round settles neither incidence nor roll.</summary>
+    /// <summary>The result; then port, starboard and the enlarged bands where the wing's seat is out of tolerance.</summary>
     /// <param name="airframe">The airframe as drawn.</param>
     /// <param name="result">What was measured on it.</param>
     public static ImmutableArray<Part> Of(RiggedAirframe airframe, BenchResult result)
     {
         ArgumentNullException.ThrowIfNull(airframe);
         ArgumentNullException.ThrowIfNull(result);
-        if (result.Last.Correction is not { } correction)
+        if (result.Last.Correction is not { } correction || !IsNeeded(result.Last))
         {
-            return [];
+            return [.. ResultParts.Of(airframe, result)];
         }
 
         var line = airframe.SaddleLine!;
         var flat = SaddleDevelopment.Of(airframe.Body, line, SaddleTemplates.EdgeHeight(airframe, line));
         return
         [
+            .. ResultParts.Of(airframe, result),
             Template(airframe, flat, result.Last, correction, Hand.Port, Placement2.Identity),
             Template(airframe, flat, result.Last, correction, Hand.Starboard, Placement2.Mirror),
+            BandDiagram.Of(airframe, correction),
         ];
+    }
+
+    /// <summary>True when sanding the saddles is what a round calls for.</summary>
+    public static bool IsNeeded(RoundResult round)
+    {
+        ArgumentNullException.ThrowIfNull(round);
+        foreach (var check in round.Checks)
+        {
+            if (check.Kind is CheckKind.Across or CheckKind.Rise && !check.IsWithin)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static Part Template(
@@ -68,7 +88,7 @@ public static class CorrectionParts
         sketch.Line(LineUse.Cut, outline.SignedArea < 0 ? outline.Reversed() : outline);
         AddTexts(airframe, flat, round, correction, hand, placement, sketch);
         var name = hand == Hand.Port ? "port" : "starboard";
-        return sketch.AsTemplate($"correction-{name}", Kind, $"Correction {name}");
+        return sketch.AsTemplate($"correction-{name}", Kind, $"Correction, {BenchMarks.NameOf(hand)}");
     }
 
     private static void AddTexts(
@@ -102,12 +122,8 @@ public static class CorrectionParts
         sketch.Label($"{BenchMarks.NameOf(hand)}: take off ({text.UnitName})", front.Towards(rear, 0.5) + new Vector2(0, into * 9));
         var side = flat.EdgeHeight >= 0 ? "above" : "below";
         sketch.Label($"this edge lies {text.CoarseWithUnit(Math.Abs(flat.EdgeHeight))} {side} the datum line", front.Towards(rear, 0.5) + new Vector2(0, into * 4));
-        var texts = new BenchTexts(text);
-        sketch.Table($"Wood to take off ({text.UnitName})", BenchTexts.TakeOffHead, texts.TakeOff(correction));
-        sketch.Note($"After the round \"{round.Name}\". The upper line is the seat as it is, the lower one the seat as it is to be; straight down to the datum line.");
-        foreach (var line in texts.Advice(round))
-        {
-            sketch.Note(line);
-        }
+        var (asItIs, asItIsToBe) = airframe.WingSide == WingSide.Lower ? ("upper", "lower") : ("lower", "upper");
+        sketch.Note($"After the round \"{round.Name}\". The {asItIs} line is the seat as it is, the {asItIsToBe} one the seat as it is to be, square to the datum line.");
+        sketch.Note($"Cut along the {asItIsToBe} line, hold the paper to the body with its straight edge parallel to the datum line, mark, and sand to the mark.");
     }
 }

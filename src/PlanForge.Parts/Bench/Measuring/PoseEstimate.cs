@@ -40,7 +40,7 @@ public readonly record struct PoseEstimate(PoseUnknown Unknown, double Value, do
     {
         PoseUnknown.Incidence => "needs the height of a front and of a rear pin",
         PoseUnknown.Roll => "needs heights on the left (port) and on the right (starboard)",
-        PoseUnknown.Warp => "needs the heights of all four pins; the wing is taken to be true",
+        PoseUnknown.Warp => "needs the heights of all four pins; until then it is taken to be true",
         PoseUnknown.Height => "needs heights of pins, and the height of the datum line above the board (board_offset)",
         _ => "needs the cord to both tips",
     };

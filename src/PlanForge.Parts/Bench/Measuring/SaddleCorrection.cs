@@ -17,8 +17,8 @@ namespace PlanForge.Parts.Bench.Measuring;
 /// </remarks>
 /// <param name="Stations">Nine places from the front end to the rear end.</param>
 /// <param name="LeadingEdgeMove">How far the root leading edge moves when this is sanded, mm, up positive.</param>
-/// <param name="Shims">The shims instead.</param>
-public sealed record SaddleCorrection(ImmutableArray<CorrectionStation> Stations, double LeadingEdgeMove, SaddleShims Shims)
+/// <param name="Shims">The shims instead, all 0 or more, one of them 0 or nearly.</param>
+public sealed record SaddleCorrection(ImmutableArray<CorrectionStation> Stations, double LeadingEdgeMove, SeatCorners Shims)
 {
     private const int StationCount = 9;
 
@@ -96,23 +96,16 @@ public sealed record SaddleCorrection(ImmutableArray<CorrectionStation> Stations
 /// <param name="Starboard">Off the right saddle, mm, 0 or more.</param>
 public readonly record struct CorrectionStation(double Station, double FromFront, double Port, double Starboard);
 
-/// <summary>Thickness of the shims that correct a seat without sanding, mm, all 0 or more, one of them 0 or nearly.</summary>
-/// <param name="PortFront">Left, front end of the saddle.</param>
-/// <param name="PortRear">Left, rear end.</param>
-/// <param name="StarboardFront">Right, front end.</param>
-/// <param name="StarboardRear">Right, rear end.</param>
-public readonly record struct SaddleShims(double PortFront, double PortRear, double StarboardFront, double StarboardRear);
-
-/// <summary>How to turn the wing square: sanding the seat does nothing for it.</summary>
+/// <summary>How to turn a wing or tailplane square: sanding the seat does nothing for it.</summary>
 /// <param name="To">To which side the root trailing edge has to go.</param>
 /// <param name="TrailingEdge">How far, mm, 0 or more.</param>
 /// <param name="Tip">How far either tip then goes fore or aft, mm, 0 or more: the one on the side <paramref name="To"/> forward.</param>
 public readonly record struct SquareCorrection(Hand To, double TrailingEdge, double Tip)
 {
-    internal static SquareCorrection Of(RiggedAirframe airframe, double yaw)
+    internal static SquareCorrection Of(WingShape wing, double yaw)
     {
         // A positive yaw has carried the trailing edge to starboard and the starboard tip forward.
         var sine = Math.Abs(Math.Sin(yaw));
-        return new(yaw > 0 ? Hand.Port : Hand.Starboard, airframe.Wing.RootChord * sine, airframe.Wing.HalfSpan * sine);
+        return new(yaw > 0 ? Hand.Port : Hand.Starboard, wing.RootChord * sine, wing.HalfSpan * sine);
     }
 }

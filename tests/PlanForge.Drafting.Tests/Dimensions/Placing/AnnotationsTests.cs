@@ -88,6 +88,16 @@ public class AnnotationsTests
         }
     }
 
+    [Fact]
+    public void On_the_correction_sheet_texts_are_free_of_texts_and_lines()
+    {
+        foreach (var drawing in DemoDesigns.Corrections())
+        {
+            Assert.True(!Overlaps.OfTexts(drawing.Items).Any(), $"{drawing.Part.Id}: {string.Join("; ", Overlaps.OfTexts(drawing.Items))}");
+            Assert.True(!Overlaps.OfLines(drawing.Items).Any(), $"{drawing.Part.Id}: {string.Join("; ", Overlaps.OfLines(drawing.Items))}");
+        }
+    }
+
     private static Gen<T> Among<T>(params T[] choices) => Gen.Int[0, choices.Length - 1].Select(i => choices[i]);
 
     private static ImmutableArray<DrawingItem> Draw(Part part, bool isBoth)

@@ -44,6 +44,14 @@ public sealed class SaddleCorrectionTests
         Assert.False(round.IsWithin);
     }
 
+    // A quarter millimetre is the usual tolerance across and the usual step of a rule: the limit itself is in order.
+    [Theory]
+    [InlineData(0.25, true)]
+    [InlineData(-0.25, true)]
+    [InlineData(0.26, false)]
+    public void Limit_of_the_tolerance_is_within(double across, bool isWithin) => Assert.Equal(
+        isWithin, Readings.Result(Flat, Readings.Round(Readings.Pins(150, 150 + across, 150, 150 + across))).Last.IsWithin);
+
     // A rise set 1/32 in too high (common practice, no source) is out of a tenth of a millimetre, and the readings are sure of it.
     [Fact]
     public void Rise_a_thirty_second_of_an_inch_off_is_out()
@@ -110,9 +118,11 @@ public sealed class SaddleCorrectionTests
     {
         var sine = Math.Sin(Build.Degrees(0.5));
         var result = Readings.Result(Flat, Readings.Round(Readings.Pins(150, 150, 150 + (200 * sine), 150 + (200 * sine))));
-        var parts = CorrectionParts.Of(Flat, result);
+        var parts = CorrectionParts.Of(Flat, result)[3..];
 
-        Assert.Equal(["correction-port", "correction-starboard"], parts.Select(part => part.Id));
+        Assert.Equal(
+            ["correction-advice", "correction-wing", "correction-rounds", "correction-port", "correction-starboard", "correction-bands"],
+            CorrectionParts.Of(Flat, result).Select(part => part.Id));
         Assert.All(parts, part => Assert.Equal(("Corrections", Making.Template), (part.Kind, part.Making)));
         var (present, target) = (parts[0].Lines(LineUse.Edge).Single(), parts[0].Lines(LineUse.Trim).Single());
         Assert.Equal(0, present.Start.Y - target.Start.Y, 1e-6);
@@ -120,6 +130,44 @@ public sealed class SaddleCorrectionTests
         Assert.Equal(60, present.End.Y, 1e-6);
         Assert.Equal(target.End.Y, parts[1].Lines(LineUse.Trim).Single().End.Y, 1e-9);
         Assert.Equal(-target.End.X, parts[1].Lines(LineUse.Trim).Single().End.X, 1e-9);
+    }
+
+    // The seat as it is lies level; 200 sin 0.5° = 1.75 mm at the rear become 17.45.
+    [Fact]
+    public void Enlarged_bands_are_ten_times_as_deep()
+    {
+        var sine = Math.Sin(Build.Degrees(0.5));
+        var bands = CorrectionParts.Of(Flat, Readings.Result(Flat, Readings.Round(Readings.Pins(150, 150, 150 + (200 * sine), 150 + (200 * sine)))))[^1];
+
+        Assert.Equal("Wood to take off, heights x 10", bands.Title);
+        Assert.Equal((200, -2000 * sine), (bands.Lines(LineUse.Trim).First().End.X, bands.Lines(LineUse.Trim).First().End.Y), new WithinMicrometrePair());
+        Assert.Equal(200, bands.Lines(LineUse.Edge).First().End.X, 1e-5);
+    }
+
+    [Fact]
+    public void Wing_within_tolerance_is_left_alone()
+    {
+        var parts = CorrectionParts.Of(Flat, Readings.Result(Flat, Readings.Round(Readings.Pins(150, 150.05, 150, 150))));
+
+        Assert.Equal(["correction-advice", "correction-wing", "correction-rounds"], parts.Select(part => part.Id));
+        Assert.Equal(
+            ["Round 1, \"test\": WITHIN TOLERANCE.", "Nothing to do: leave it. The last strokes are the ones that spoil it."], parts[0].Notes.Take(2));
+    }
+
+    // A panel an error: three rounds at the sixths of its width, heights in proportion to the error, the tolerance as a box.
+    [Fact]
+    public void History_is_drawn_to_scale()
+    {
+        MeasuringRound Rolled(double off) => Readings.Round(Readings.Pins(150, 150 + off, 150, 150 + off));
+        var rounds = CorrectionParts.Of(Flat, Readings.Result(Flat, Rolled(2), Rolled(-1), Rolled(0.2))).Single(part => part.Id == "correction-rounds");
+        var line = rounds.Lines(LineUse.Trim).First();
+        var places = line.Flattened(0.01);
+        var box = rounds.Lines(LineUse.Station).First().Bounds;
+
+        Assert.Equal(3, places.Length);
+        Assert.Equal(-2, places[0].Y / places[1].Y, 1e-2);
+        Assert.Equal(2 * 0.25 / 2, box.Height / places[0].Y, 1e-2);
+        Assert.Equal(places[1].X - places[0].X, places[2].X - places[1].X, 1e-9);
     }
 
     private static double Rounded(double value) => Math.Round(value, 9);
