@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PlanForge.Airframe;
+using PlanForge.Airframe.Inputs;
 using PlanForge.Geometry;
 
 namespace PlanForge.Parts;
@@ -45,6 +46,9 @@ public sealed record Part(
     /// was put together otherwise. A part that is turned or lettered anew keeps it.
     /// </summary>
     public Fingerprint? Fingerprint { get; init; }
+
+    /// <summary>The values of the description that it was made from, as recorded while it was made.</summary>
+    public InputSet Inputs { get; init; } = InputSet.None;
 }
 
 /// <summary>How a part comes into being.</summary>

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PlanForge.Airframe;
 using PlanForge.Airframe.Diagnostics;
+using PlanForge.Airframe.Inputs;
 using PlanForge.Parts.Arrangement;
 using PlanForge.Parts.Bench.Setup;
 using PlanForge.Parts.Bolts;
@@ -33,6 +34,30 @@ public sealed record PartList(ImmutableArray<Part> Parts, ImmutableArray<Figure>
         new SetupSheet(), new CradleParts(), new LevelRestParts(), new DrillingGuideParts(), new ThrustWasherParts(),
     ];
 
+    // What a kind reads between its parts may go into each part that follows; what it reads within ShapeGuard goes into one alone.
+    private static IEnumerable<Part> Made(IPartKind kind, RiggedAirframe airframe, List<Diagnostic> findings)
+    {
+        IEnumerator<Part>? parts = null;
+        RecordedInputs? before = null;
+        while (true)
+        {
+            var step = airframe.Inputs.Record(() =>
+            {
+                before?.Use();
+                parts ??= kind.Make(airframe, findings).GetEnumerator();
+                return parts.MoveNext() ? parts.Current : null;
+            });
+            if (step.Unnoted is not { } part)
+            {
+                parts!.Dispose();
+                yield break;
+            }
+
+            before = step.Inputs;
+            yield return part with { Inputs = part.Inputs.With(step.Inputs.ToSet()) };
+        }
+    }
+
     /// <summary>Makes all parts of a checked description.</summary>
     /// <param name="description">The description.</param>
     public static PartList Of(AirframeDescription description)
@@ -49,7 +74,7 @@ public sealed record PartList(ImmutableArray<Part> Parts, ImmutableArray<Figure>
         figures.AddRange(airframeFigures);
         foreach (var kind in Kinds)
         {
-            foreach (var part in kind.Make(airframe, findings))
+            foreach (var part in Made(kind, airframe, findings))
             {
                 parts.Add(part);
                 figures.AddRange(part.Figures);

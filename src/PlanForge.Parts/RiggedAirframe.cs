@@ -1,25 +1,35 @@
 using System.Collections.Immutable;
 using PlanForge.Airframe;
 using PlanForge.Airframe.Diagnostics;
+using PlanForge.Airframe.Inputs;
 using PlanForge.Geometry.Fitting;
+using PlanForge.Parts.Bench;
 using PlanForge.Parts.Saddles;
 using PlanForge.Parts.Shapes;
+using PlanForge.Parts.Wording;
 
 namespace PlanForge.Parts;
 
 /// <summary>A description with its wing and body built and brought together: what all kinds of parts are made from.</summary>
 public sealed class RiggedAirframe
 {
-    private RiggedAirframe(AirframeDescription description, WingShape wing, FuselageShape body)
+    private readonly Recorded<MeasureText> _text;
+    private readonly Recorded<SaddleLine?> _saddleLine;
+    private readonly Shared<double> _lowestPoint;
+
+    private RiggedAirframe(AirframeDescription description, WingShape wing, FuselageShape body, InputLog inputs)
     {
-        (Description, Wing, Body) = (description, wing, body);
-        WingSide = description.Wing.Placement == WingPlacement.High ? WingSide.Lower : WingSide.Upper;
-        Text = new(description.DisplayUnit, description.Sheets.HasBothUnits);
+        (Description, Wing, Body, Inputs) = (description, wing, body, inputs);
+        _text = inputs.Record(() => new MeasureText(description.DisplayUnit, description.Sheets.HasBothUnits));
+        _lowestPoint = new(inputs, () => BoardHeight.LowestPoint(this));
         var saddle = description.Saddle;
-        SaddleLine = SaddleLine.Solve(wing, body, WingSide, saddle.SeatTape, saddle.From, saddle.To);
+        _saddleLine = inputs.Record(() => SaddleLine.Solve(wing, body, WingSide, saddle.SeatTape, saddle.From, saddle.To));
     }
 
-    /// <summary>The description.</summary>
+    /// <summary>Writes down what is read of the description, of the shapes and of everything else here.</summary>
+    internal InputLog Inputs { get; }
+
+    /// <summary>The description, watched by <see cref="Inputs"/>.</summary>
     public AirframeDescription Description { get; }
 
     /// <summary>The wing's outside.</summary>
@@ -29,13 +39,16 @@ public sealed class RiggedAirframe
     public FuselageShape Body { get; }
 
     /// <summary>The wing's surface that meets the body: the lower of a high wing, the upper of a low one.</summary>
-    public WingSide WingSide { get; }
+    public WingSide WingSide => Description.Wing.Placement == WingPlacement.High ? WingSide.Lower : WingSide.Upper;
 
     /// <summary>Writes lengths in the description's unit.</summary>
-    internal Wording.MeasureText Text { get; }
+    internal MeasureText Text => _text.Value;
 
     /// <summary>The solved saddle line of the starboard side, or null where wing and body do not meet.</summary>
-    internal SaddleLine? SaddleLine { get; }
+    internal SaddleLine? SaddleLine => _saddleLine.Value;
+
+    /// <summary>Height of the airframe's lowest point above the datum line, mm.</summary>
+    internal double LowestPoint => _lowestPoint.Value;
 
     /// <summary>Builds wing and body.</summary>
     /// <param name="description">A checked description.</param>
@@ -43,8 +56,10 @@ public sealed class RiggedAirframe
     /// <returns>The airframe, or null when an error was added.</returns>
     public static RiggedAirframe? Of(AirframeDescription description, ICollection<Diagnostic> findings)
     {
+        var inputs = new InputLog();
+        description = description.Watched(inputs);
         var wing = description.Wing;
-        if (Rigging.ChordIncidence.Of(wing.Incidence, wing.Root.Section) is not { } incidence)
+        if (Rigging.ChordIncidence.Of(wing.Incidence, wing.Root.Section) is null)
         {
             findings.Add(Diagnostic.Error(
                 wing.Incidence.At,
@@ -52,13 +67,14 @@ public sealed class RiggedAirframe
             return null;
         }
 
-        var body = FuselageShape.Of(description.Fuselage);
+        var body = FuselageShape.Of(description.Fuselage, inputs);
         if (!BodyCheck.Check(description, body, findings))
         {
             return null;
         }
 
-        var rigged = new RiggedAirframe(description, WingShape.Of(wing, incidence), body);
+        var rigged = new RiggedAirframe(
+            description, WingShape.Of(wing, () => Rigging.ChordIncidence.Of(wing.Incidence, wing.Root.Section)!.Value, inputs), body, inputs);
         return SaddleMeeting.Check(rigged, findings) ? rigged : null;
     }
 

@@ -8,18 +8,20 @@ namespace PlanForge.Parts;
 /// <summary>Turns shapes that degenerate into findings: surfaces that fold over themselves, values that run out of bounds.</summary>
 internal static class ShapeGuard
 {
-    /// <summary>Makes a part.</summary>
+    /// <summary>Makes a part: what is read meanwhile are its inputs, and of no other part.</summary>
+    /// <param name="airframe">What it is made from.</param>
     /// <param name="what">What it is, for the message.</param>
     /// <param name="at">The place to blame.</param>
     /// <param name="findings">Takes an error when the shape cannot be drawn.</param>
     /// <param name="make">Makes it; may return null after adding an error of its own.</param>
     /// <returns>The part, or null after an error.</returns>
-    public static Part? Make(string what, SourcePosition at, ICollection<Diagnostic> findings, Func<Part?> make)
+    public static Part? Make(RiggedAirframe airframe, string what, SourcePosition at, ICollection<Diagnostic> findings, Func<Part?> make)
     {
         string cause;
         try
         {
-            var part = make();
+            var made = airframe.Inputs.Record(make);
+            var part = made.Unnoted is { } own ? own with { Inputs = made.Inputs.ToSet() } : null;
             if (part is null || part.Lines.All(line => IsFinite(line.Path)))
             {
                 return part;

@@ -12,6 +12,12 @@ internal static class Designs
     /// <summary>Reads and rigs one.</summary>
     public static RiggedAirframe Rigged(string name) => Description.Rigged(Read(name));
 
+    /// <summary>Its text.</summary>
+    public static string Text(string name) => File.ReadAllText(Path.Combine(Folder(), $"{name}.yaml"));
+
+    /// <summary>The text of a section file beside the designs.</summary>
+    public static string? SectionFile(string file) => File.ReadAllText(Path.Combine(Folder(), file));
+
     private static AirframeDescription Read(string name)
     {
         var folder = Folder();

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PlanForge.Airframe.Diagnostics;
+using PlanForge.Airframe.Described;
 
 namespace PlanForge.Airframe.Reading;
 
@@ -8,4 +9,14 @@ namespace PlanForge.Airframe.Reading;
 /// <param name="Diagnostics">
 /// Every error and warning once: those about the description first, by position, then those about section files.
 /// </param>
-public sealed record ReadResult(AirframeDescription? Airframe, ImmutableArray<Diagnostic> Diagnostics);
+public sealed record ReadResult(AirframeDescription? Airframe, ImmutableArray<Diagnostic> Diagnostics)
+{
+    private readonly Func<DescribedValues>? _values;
+
+    /// <summary>The description as a flat list of values; none when it could not be read.</summary>
+    /// <remarks>Listed anew each time, for most runs do not ask.</remarks>
+    public DescribedValues ListValues() => _values?.Invoke() ?? DescribedValues.None;
+
+    internal ReadResult(AirframeDescription airframe, ImmutableArray<Diagnostic> diagnostics, Func<DescribedValues> values)
+        : this(airframe, diagnostics) => _values = values;
+}

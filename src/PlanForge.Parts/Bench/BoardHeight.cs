@@ -15,7 +15,7 @@ internal static class BoardHeight
     private const int ProbesPerSection = 24;
 
     /// <summary>Height of the datum line above the board, mm.</summary>
-    public static double OfDatum(RiggedAirframe airframe) => airframe.Description.Bench.Clearance - LowestPoint(airframe);
+    public static double OfDatum(RiggedAirframe airframe) => airframe.Description.Bench.Clearance - airframe.LowestPoint;
 
     /// <summary>Height above the datum line to which a former hangs out below the inside of the skins; null when nothing is left on there.</summary>
     public static double? HangsTo(FormerDescription former, RiggedAirframe airframe)
@@ -38,7 +38,8 @@ internal static class BoardHeight
         return body.Skins.InPlane(station, zone, 0).Y;
     }
 
-    private static double LowestPoint(RiggedAirframe airframe)
+    /// <summary>Height of the lowest point of all above the datum line, mm; the airframe keeps it.</summary>
+    public static double LowestPoint(RiggedAirframe airframe)
     {
         var lowest = Math.Min(LowestOfBody(airframe.Body), LowestOfWing(airframe.Wing));
         foreach (var former in airframe.Description.Formers)
@@ -57,7 +58,7 @@ internal static class BoardHeight
             for (var i = 0; i <= ProbesPerBay; i++)
             {
                 var station = bay.From + ((bay.To - bay.From) * i / ProbesPerBay);
-                lowest = Math.Min(lowest, bay.Curves.Lower.At(bay.Index, station).Value);
+                lowest = Math.Min(lowest, bay.Curves.Lower.At(bay.Span, station).Value);
             }
         }
 

@@ -25,11 +25,14 @@ public sealed record PinPoints(double Across, Point3 Front, Point3 Rear, double 
     /// </summary>
     public static PinPoints Of(RiggedAirframe airframe)
     {
-        var (bench, line) = (airframe.Description.Bench, airframe.SaddleLine!);
-        var across = line.Points.Max(point => point.Outer.Y) + bench.PinsOutboardOfSide;
+        var across = AcrossOf(airframe);
         Point3 front = EdgeAt(airframe.Wing, across, 0), rear = EdgeAt(airframe.Wing, across, 1);
         return new(across, front, rear, BoardHeight.OfDatum(airframe));
     }
+
+    /// <summary>Distance of the pins from the centre line, mm.</summary>
+    internal static double AcrossOf(RiggedAirframe airframe) =>
+        airframe.SaddleLine!.Points.Max(point => point.Outer.Y) + airframe.Description.Bench.PinsOutboardOfSide;
 
     /// <summary>The end of a wing's chord line at a distance y from the centre line: 0 is the leading edge, 1 the trailing edge.</summary>
     internal static Point3 EdgeAt(WingShape wing, double y, double fraction)

@@ -22,12 +22,12 @@ public sealed class BoltParts : IPartKind
             yield break;
         }
 
-        if (ShapeGuard.Make("the bolt plate", axis.Bolts.At, findings, () => Plate(airframe, axis, findings)) is { } plate)
+        if (ShapeGuard.Make(airframe, "the bolt plate", axis.Bolts.At, findings, () => Plate(airframe, axis, findings)) is { } plate)
         {
             yield return plate;
         }
 
-        if (ShapeGuard.Make("the bolts' template", axis.Bolts.At, findings, () => WingTemplate(airframe, axis)) is { } template)
+        if (ShapeGuard.Make(airframe, "the bolts' template", axis.Bolts.At, findings, () => WingTemplate(airframe, axis)) is { } template)
         {
             yield return template;
         }

@@ -16,7 +16,7 @@ public sealed class FormerParts : IPartKind
     {
         foreach (var former in airframe.Description.Formers)
         {
-            if (ShapeGuard.Make($"former {former.Name}", former.At, findings, () => Former(airframe, former, findings)) is { } part)
+            if (ShapeGuard.Make(airframe, $"former {former.Name}", former.At, findings, () => Former(airframe, former, findings)) is { } part)
             {
                 yield return part;
             }

@@ -12,12 +12,12 @@ public sealed class WingJointParts : IPartKind
     public IEnumerable<Part> Make(RiggedAirframe airframe, ICollection<Diagnostic> findings)
     {
         var at = airframe.Description.Wing.At;
-        if (ShapeGuard.Make("the wing joint's side view", at, findings, () => new JointSideView(airframe).Draw(Title)) is { } side)
+        if (ShapeGuard.Make(airframe, "the wing joint's side view", at, findings, () => new JointSideView(airframe).Draw(Title)) is { } side)
         {
             yield return side;
         }
 
-        if (ShapeGuard.Make("the wing joint's cross-section", at, findings, () => new JointCrossSection(airframe).Draw(Title)) is { } section)
+        if (ShapeGuard.Make(airframe, "the wing joint's cross-section", at, findings, () => new JointCrossSection(airframe).Draw(Title)) is { } section)
         {
             yield return section;
         }

@@ -21,10 +21,10 @@ public sealed class SaddleTemplates : IPartKind
         var flat = SaddleDevelopment.Of(airframe.Body, line, EdgeHeight(airframe, line));
 
         // The fit is the costly part and the same for both hands: the second one is only mirrored.
-        SaddleContours? contours = null;
+        var contours = new Shared<SaddleContours>(airframe.Inputs, () => SaddleContours.Of(airframe, flat));
         foreach (var (hand, placement) in new[] { ("port", Placement2.Identity), ("starboard", Placement2.Mirror) })
         {
-            if (ShapeGuard.Make("the saddle", airframe.Description.Wing.At, findings, () => Template(airframe, flat, contours ??= SaddleContours.Of(airframe, flat), hand, placement)) is not { } template)
+            if (ShapeGuard.Make(airframe, "the saddle", airframe.Description.Wing.At, findings, () => Template(airframe, flat, contours.Value, hand, placement)) is not { } template)
             {
                 // The other side degenerates alike: one error says it.
                 yield break;

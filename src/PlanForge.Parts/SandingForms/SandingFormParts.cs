@@ -36,7 +36,7 @@ public sealed class SandingFormParts : IPartKind
         }
 
         if (ShapeGuard.Make(
-            "the sanding form", airframe.Description.Wing.At, findings, () => Draw(airframe, SampledCurve.Through(Unfolded(atOuter)), change)) is { } form)
+            airframe, "the sanding form", airframe.Description.Wing.At, findings, () => Draw(airframe, SampledCurve.Through(Unfolded(atOuter)), change)) is { } form)
         {
             yield return form;
         }

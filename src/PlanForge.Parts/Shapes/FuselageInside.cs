@@ -14,9 +14,6 @@ internal sealed class FuselageInside(FuselageShape outside)
 
     private const double Tolerance = 1e-11;
 
-    // A foot lies at most one thickness from the plane; further from a fold than this no neighbour can matter.
-    private readonly double _reach = Math.Max(outside.Skin.Side, Math.Max(outside.Skin.Top, outside.Skin.Bottom));
-
     /// <summary>Thickness of the skin at a surface point with an outward normal.</summary>
     public double ThicknessAt(Zone zone, Vector3 normal)
     {
@@ -43,7 +40,10 @@ internal sealed class FuselageInside(FuselageShape outside)
         var homeBay = outside.BayAt(station);
         var home = homeBay.Index;
         Foot? best = null;
-        if (station > homeBay.From + _reach && station < homeBay.To - _reach)
+
+        // A foot lies at most one thickness from the plane; further from a fold than this no neighbour can matter.
+        var reach = outside.Skin.Thickest;
+        if (station > homeBay.From + reach && station < homeBay.To - reach)
         {
             return FootInPlane(homeBay, station, zone, v).Inner;
         }

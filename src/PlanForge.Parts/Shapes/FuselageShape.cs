@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PlanForge.Airframe;
+using PlanForge.Airframe.Inputs;
 using PlanForge.Geometry;
 
 namespace PlanForge.Parts.Shapes;
@@ -7,18 +8,29 @@ namespace PlanForge.Parts.Shapes;
 /// <summary>The finished outside of the fuselage, and its inside within the skins. Starboard half; port mirrors it in y = 0.</summary>
 public sealed class FuselageShape
 {
-    private FuselageShape(FuselageDescription description)
+    // Ends of the bays, for the search alone: that answers for the bay it finds.
+    private readonly double[] _ends;
+    private readonly Recorded<ImmutableArray<FuselageBay>> _bays;
+
+    private FuselageShape(FuselageDescription description, InputLog log)
     {
-        Skin = description.Skin;
-        var stations = description.Stations;
-        var curves = FuselageCurves.Through(stations);
-        Bays = [.. stations.SkipLast(1).Select((station, i) =>
-            new FuselageBay(i, station.Station, stations[i + 1].Station, curves))];
+        var stations = log.Record(() => description.Stations);
+        Skin = new(description.Skin, log);
+        ImmutableArray<Recorded<double>> knots = [.. stations.Unnoted.Select(station => log.Record(() => station.Station))];
+        _ends = [.. knots.Select(knot => knot.Unnoted)];
+        var runs = new FuselageRuns(stations.Unnoted, log);
+        ImmutableArray<FuselageBay> bays =
+            [.. Enumerable.Range(0, knots.Length - 1).Select(i => new FuselageBay(i, knots[i], knots[i + 1], runs.Of(i)))];
+        _bays = log.Record(() =>
+        {
+            stations.Inputs.Use();
+            return bays;
+        });
         Skins = new(this);
     }
 
     /// <summary>Thickness of the skins.</summary>
-    public SkinDescription Skin { get; }
+    public FuselageSkin Skin { get; }
 
     /// <summary>Station of the nose, mm.</summary>
     public double From => Bays[0].From;
@@ -26,22 +38,25 @@ public sealed class FuselageShape
     /// <summary>Station of the tail end, mm.</summary>
     public double To => Bays[^1].To;
 
-    internal ImmutableArray<FuselageBay> Bays { get; }
+    internal ImmutableArray<FuselageBay> Bays => _bays.Value;
 
     /// <summary>The surfaces inside the skins.</summary>
     internal FuselageInside Skins { get; }
 
     /// <summary>Builds the fuselage.</summary>
-    public static FuselageShape Of(FuselageDescription description) => new(description);
+    public static FuselageShape Of(FuselageDescription description) => new(description, new InputLog());
+
+    /// <summary>Builds the fuselage of a description that a log watches; each of its bays knows what it was made from.</summary>
+    internal static FuselageShape Of(FuselageDescription description, InputLog log) => new(description, log);
 
     /// <summary>The bay that holds a station; the first or last bay for stations outside the body.</summary>
     internal FuselageBay BayAt(double station)
     {
-        int low = 0, high = Bays.Length - 1;
+        int low = 0, high = _ends.Length - 2;
         while (low < high)
         {
             var middle = (low + high) / 2;
-            if (station < Bays[middle].To)
+            if (station < _ends[middle + 1])
             {
                 high = middle;
             }
@@ -51,7 +66,9 @@ public sealed class FuselageShape
             }
         }
 
-        return Bays[low];
+        var bay = Bays[low];
+        bay.UseEnds();
+        return bay;
     }
 
     /// <summary>Half-breadth of the outside at a station and height, mm.</summary>

@@ -1,3 +1,4 @@
+using PlanForge.Airframe.Inputs;
 using PlanForge.Airframe.Sections;
 using PlanForge.Geometry;
 
@@ -41,6 +42,32 @@ internal sealed record WingPanel(
     double Sweep)
 {
     private readonly (double Sin, double Cos) _tilt = Math.SinCos(Dihedral);
+
+    public Point3 Start { get => Frame(field); init; } = Start;
+
+    public double Length { get => Frame(field); init; } = Length;
+
+    public double Dihedral { get => Frame(field); init; } = Dihedral;
+
+    public double Sweep { get => Frame(field); init; } = Sweep;
+
+    public Section Inner { get => Form(field); init; } = Inner;
+
+    public Section Outer { get => Form(field); init; } = Outer;
+
+    public double InnerChord { get => Form(field); init; } = InnerChord;
+
+    public double OuterChord { get => Form(field); init; } = OuterChord;
+
+    public double InnerTwist { get => Form(field); init; } = InnerTwist;
+
+    public double OuterTwist { get => Form(field); init; } = OuterTwist;
+
+    /// <summary>What place and direction of the panel were made from, or null.</summary>
+    public RecordedInputs? FrameInputs { get; init; }
+
+    /// <summary>What its sections, chords and twists were made from, or null.</summary>
+    public RecordedInputs? FormInputs { get; init; }
 
     /// <summary>The outer end's leading edge.</summary>
     public Point3 End => Start + new Vector3(Sweep, Length * _tilt.Cos, Length * _tilt.Sin);
@@ -116,6 +143,18 @@ internal sealed record WingPanel(
         }
 
         return along;
+    }
+
+    private T Frame<T>(T value)
+    {
+        FrameInputs?.Use();
+        return value;
+    }
+
+    private T Form<T>(T value)
+    {
+        FormInputs?.Use();
+        return value;
     }
 
     private (Dual X, Dual Y) SectionAt(WingSide side, Dual fraction, double w)

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PlanForge.Airframe;
+using PlanForge.Airframe.Inputs;
 using PlanForge.Geometry;
 
 namespace PlanForge.Parts.Shapes;
@@ -19,54 +20,74 @@ public sealed class WingShape
     /// </summary>
     internal const double Nose = 1e-8;
 
-    private readonly (double Sin, double Cos) _pitch;
-    private readonly SidePoint _leadingEdge;
+    private readonly Recorded<Seat> _seat;
+    private readonly Recorded<double> _rootChord;
+    private readonly Recorded<ImmutableArray<WingPanel>> _panels;
 
-    private WingShape(WingDescription description, double incidence, ImmutableArray<WingPanel> panels)
-    {
-        (Incidence, Panels) = (incidence, panels);
-        (_pitch, _leadingEdge) = (Math.SinCos(incidence), description.LeadingEdge);
-        RootChord = description.Root.Chord;
-    }
+    private WingShape(Recorded<Seat> seat, Recorded<double> rootChord, Recorded<ImmutableArray<WingPanel>> panels) =>
+        (_seat, _rootChord, _panels) = (seat, rootChord, panels);
 
     /// <summary>Angle of the root chord line to the datum line, radians, leading edge up positive.</summary>
-    public double Incidence { get; }
+    public double Incidence => _seat.Value.Incidence;
 
     /// <summary>Root chord, mm.</summary>
-    public double RootChord { get; }
+    public double RootChord => _rootChord.Value;
 
     /// <summary>Half the wing's span, mm: the y of the outer end's leading edge.</summary>
     public double HalfSpan => Panels[^1].End.Y;
 
-    internal ImmutableArray<WingPanel> Panels { get; }
+    internal ImmutableArray<WingPanel> Panels => _panels.Value;
 
     /// <summary>Builds the wing.</summary>
     /// <param name="description">The wing as described.</param>
     /// <param name="chordIncidence">Angle of the root chord line to the datum line, radians.</param>
-    public static WingShape Of(WingDescription description, double chordIncidence)
+    public static WingShape Of(WingDescription description, double chordIncidence) => Of(description, () => chordIncidence, new InputLog());
+
+    /// <summary>Builds the wing of a description that a log watches; each of its panels knows what it was made from.</summary>
+    internal static WingShape Of(WingDescription description, Func<double> chordIncidence, InputLog log)
     {
-        var panels = ImmutableArray.CreateBuilder<WingPanel>(description.Panels.Length);
-        var start = Point3.Origin;
-        var inner = description.Root;
-        var twist = 0.0;
-        foreach (var panel in description.Panels)
+        var described = log.Record(() => description.Panels);
+        var panels = ImmutableArray.CreateBuilder<WingPanel>(described.Unnoted.Length);
+        WingPanel? before = null;
+        for (var i = 0; i < described.Unnoted.Length; i++)
         {
-            var built = new WingPanel(
-                start,
-                panel.Length,
-                panel.Dihedral,
-                inner.Section,
-                panel.Tip.Section,
-                inner.Chord,
-                panel.Tip.Chord,
-                twist,
-                panel.Twist,
-                panel.Sweep);
-            panels.Add(built);
-            (start, inner, twist) = (built.End, panel.Tip, panel.Twist);
+            panels.Add(Panel(description, described.Value, i, before, log));
+            before = panels[i];
         }
 
-        return new(description, chordIncidence, panels.MoveToImmutable());
+        var seat = log.Record(() =>
+        {
+            var (incidence, leadingEdge) = (chordIncidence(), description.LeadingEdge);
+            var (sin, cos) = Math.SinCos(incidence);
+            return new Seat(incidence, sin, cos, leadingEdge.Station, leadingEdge.Height);
+        });
+        return new(
+            seat,
+            log.Record(() => description.Root.Chord),
+            log.Record(() =>
+            {
+                described.Inputs.Use();
+                return panels.MoveToImmutable();
+            }));
+    }
+
+    private static WingPanel Panel(WingDescription description, ImmutableArray<PanelDescription> described, int index, WingPanel? before, InputLog log)
+    {
+        var panel = described[index];
+        var frame = log.Record(() => (Start: before?.End ?? Point3.Origin, panel.Length, panel.Dihedral, panel.Sweep));
+        var form = log.Record(() =>
+        {
+            var inner = index == 0 ? description.Root : described[index - 1].Tip;
+            var twist = index == 0 ? 0 : described[index - 1].Twist;
+            return (Inner: inner.Section, Outer: panel.Tip.Section, InnerChord: inner.Chord, OuterChord: panel.Tip.Chord, InnerTwist: twist, panel.Twist);
+        });
+        var (at, shape) = (frame.Unnoted, form.Unnoted);
+        return new(
+            at.Start, at.Length, at.Dihedral, shape.Inner, shape.Outer, shape.InnerChord, shape.OuterChord, shape.InnerTwist, shape.Twist, at.Sweep)
+        {
+            FrameInputs = frame.Inputs,
+            FormInputs = form.Inputs,
+        };
     }
 
     /// <summary>The surface of one panel, u along the panel in mm, v the section parameter w.</summary>
@@ -103,11 +124,21 @@ public sealed class WingShape
     internal Point3 InPlace(Point3 own) => InPlace(new Dual3(own.X, own.Y, own.Z)).Point;
 
     /// <summary>A direction given in the wing's own axes.</summary>
-    internal Vector3 InPlace(Vector3 own) => new(
-        (own.X * _pitch.Cos) + (own.Z * _pitch.Sin), own.Y, (own.Z * _pitch.Cos) - (own.X * _pitch.Sin));
+    internal Vector3 InPlace(Vector3 own)
+    {
+        var seat = _seat.Value;
+        return new((own.X * seat.Cos) + (own.Z * seat.Sin), own.Y, (own.Z * seat.Cos) - (own.X * seat.Sin));
+    }
 
-    private Dual3 InPlace(Dual3 own) => new(
-        (own.X * _pitch.Cos) + (own.Z * _pitch.Sin) + _leadingEdge.Station,
-        own.Y,
-        (own.Z * _pitch.Cos) - (own.X * _pitch.Sin) + _leadingEdge.Height);
+    private Dual3 InPlace(Dual3 own)
+    {
+        var seat = _seat.Value;
+        return new(
+            (own.X * seat.Cos) + (own.Z * seat.Sin) + seat.Station,
+            own.Y,
+            (own.Z * seat.Cos) - (own.X * seat.Sin) + seat.Height);
+    }
+
+    /// <summary>Where the root leading edge lies and how the wing is turned about it.</summary>
+    private sealed record Seat(double Incidence, double Sin, double Cos, double Station, double Height);
 }

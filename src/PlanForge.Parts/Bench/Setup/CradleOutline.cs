@@ -33,7 +33,7 @@ internal sealed record CradleOutline(
         var thickness = airframe.Description.Bench.Cradles.Thickness;
 
         // Without skins the inside is the outside.
-        var outside = FuselageShape.Of(airframe.Description.Fuselage with { Skin = default });
+        var outside = FuselageShape.Of(airframe.Description.Fuselage with { Skin = default }, airframe.Inputs);
         if (BodyOutline.Inside(outside, station, Drawn.Tolerance) is not { } front
             || BodyOutline.Inside(outside, station + thickness, Drawn.Tolerance) is not { } rear)
         {

@@ -24,7 +24,7 @@ public sealed class CradleParts : IPartKind
         foreach (var (name, station) in new[] { ("front", stations.Front), ("rear", stations.Rear) })
         {
             CheckPlace(name, station, airframe, findings);
-            if (ShapeGuard.Make($"the {name} cradle", cradles.At, findings, () => Cradle(airframe, name, station, board, foot, findings)) is { } cradle)
+            if (ShapeGuard.Make(airframe, $"the {name} cradle", cradles.At, findings, () => Cradle(airframe, name, station, board, foot, findings)) is { } cradle)
             {
                 made.Add(cradle);
             }

@@ -30,7 +30,7 @@ public sealed class DrillingGuideParts : IPartKind
         }
 
         yield return BoltGauges.OnPlate(airframe, bolts, Title);
-        if (ShapeGuard.Make("the drilling gauge for the wing", bolts.Bolts.At, findings, () => BoltGauges.OnWing(airframe, bolts, Title)) is { } gauge)
+        if (ShapeGuard.Make(airframe, "the drilling gauge for the wing", bolts.Bolts.At, findings, () => BoltGauges.OnWing(airframe, bolts, Title)) is { } gauge)
         {
             yield return gauge;
         }

@@ -24,7 +24,7 @@ public sealed class LevelRestParts : IPartKind
         {
             foreach (var (name, across) in new[] { ("root", places.Root), ("tip", places.Tip) })
             {
-                if (ShapeGuard.Make($"the level rest at the wing's {name}", rests.At, findings, () => Rest(airframe, wing, side, $"wing {name}", across)) is { } rest)
+                if (ShapeGuard.Make(airframe, $"the level rest at the wing's {name}", rests.At, findings, () => Rest(airframe, wing, side, $"wing {name}", across)) is { } rest)
                 {
                     yield return rest;
                 }
@@ -32,7 +32,7 @@ public sealed class LevelRestParts : IPartKind
         }
 
         if (airframe.Description.Tailplane is { } tail && TailplaneShape.Of(tail) is { } shape
-            && ShapeGuard.Make("the level rest of the tailplane", tail.At, findings, () => Rest(airframe, shape, WingSide.Upper, "tailplane", places.Tailplane)) is { } tailRest)
+            && ShapeGuard.Make(airframe, "the level rest of the tailplane", tail.At, findings, () => Rest(airframe, shape, WingSide.Upper, "tailplane", places.Tailplane)) is { } tailRest)
         {
             yield return tailRest;
         }

@@ -14,7 +14,7 @@ internal readonly record struct LevelRestPlaces(double Root, double Tip, double 
     {
         var rests = airframe.Description.Bench.LevelRests;
         return new(
-            rests.Root ?? Math.Min(PinPoints.Of(airframe).Across, airframe.Wing.HalfSpan),
+            rests.Root ?? Math.Min(PinPoints.AcrossOf(airframe), airframe.Wing.HalfSpan),
             rests.Tip ?? TipShare * airframe.Wing.HalfSpan,
             (airframe.Description.Tailplane?.Span ?? 0) / 4);
     }
