@@ -61,4 +61,8 @@ public readonly record struct Bounds2(double MinX, double MinY, double MaxX, dou
 
     /// <summary>True when the other rectangle lies inside as a whole; common edges are allowed.</summary>
     public bool Encloses(Bounds2 other) => other.MinX >= MinX && other.MinY >= MinY && other.MaxX <= MaxX && other.MaxY <= MaxY;
+
+    /// <summary>The shortest distance from a point to the rectangle, mm: 0 inside; infinite for one that contains nothing.</summary>
+    public double DistanceTo(Point2 p) => new Vector2(
+        Math.Max(0, Math.Max(MinX - p.X, p.X - MaxX)), Math.Max(0, Math.Max(MinY - p.Y, p.Y - MaxY))).Length;
 }

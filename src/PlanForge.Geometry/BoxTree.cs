@@ -39,6 +39,48 @@ public sealed class BoxTree
         }
     }
 
+    /// <summary>What lies nearest to a point, of things that each have a box around them.</summary>
+    /// <param name="point">The point.</param>
+    /// <param name="distance">The distance from the point to the thing with the number of a box, mm; never less than to the box.</param>
+    /// <returns>The number of the nearest thing's box, and its distance; −1 and infinity when there is none.</returns>
+    public (int Number, double Distance) Nearest(Point2 point, Func<int, double> distance)
+    {
+        ArgumentNullException.ThrowIfNull(distance);
+        var best = (Number: -1, Distance: double.PositiveInfinity);
+        if (_nodes.Count > 0)
+        {
+            Nearest(0, point, distance, ref best);
+        }
+
+        return best;
+    }
+
+    private void Nearest(int index, Point2 point, Func<int, double> distance, ref (int Number, double Distance) best)
+    {
+        var node = _nodes[index];
+        if (node.Bounds.DistanceTo(point) >= best.Distance)
+        {
+            return;
+        }
+
+        if (node.Second >= 0)
+        {
+            // The nearer half first: then the other one can often be left out.
+            var isFirstNearer = _nodes[index + 1].Bounds.DistanceTo(point) <= _nodes[node.Second].Bounds.DistanceTo(point);
+            Nearest(isFirstNearer ? index + 1 : node.Second, point, distance, ref best);
+            Nearest(isFirstNearer ? node.Second : index + 1, point, distance, ref best);
+            return;
+        }
+
+        for (var i = node.First; i < node.First + node.Count; i++)
+        {
+            if (_boxes[_order[i]].DistanceTo(point) < best.Distance && distance(_order[i]) is var found && found < best.Distance)
+            {
+                best = (_order[i], found);
+            }
+        }
+    }
+
     private bool Find(int index, in Bounds2 box, Func<int, bool> found)
     {
         var node = _nodes[index];

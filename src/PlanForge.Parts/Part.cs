@@ -98,6 +98,12 @@ public enum LineUse
 
     /// <summary>A visible edge on a view of something that is not cut from here.</summary>
     Edge,
+
+    /// <summary>A line of the part as it was before a change.</summary>
+    Before,
+
+    /// <summary>Hatching over wood that only the old part or only the new one has.</summary>
+    Difference,
 }
 
 /// <summary>A short text on a part.</summary>

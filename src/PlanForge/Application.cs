@@ -44,6 +44,11 @@ internal static class Application
             return new BenchCommand(terminal, arguments).Run();
         }
 
+        if (arguments.Command == Syntax.Compare)
+        {
+            return new CompareCommand(terminal, arguments).Run();
+        }
+
         if (arguments.Command == Syntax.Current)
         {
             return new CurrentCommand(terminal, isQuiet, arguments.Has(Syntax.Json), arguments.ValueOf(Syntax.To) ?? Syntax.DefaultFolder)

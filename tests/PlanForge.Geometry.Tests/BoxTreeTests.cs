@@ -26,6 +26,26 @@ public sealed class BoxTreeTests
         }
     }
 
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1)]
+    [InlineData(9)]
+    [InlineData(1000)]
+    public void Nearest_is_what_a_look_at_each_finds(int count)
+    {
+        var random = new Random(count);
+        Bounds2[] boxes = [.. Enumerable.Range(0, count).Select(_ => Any(random))];
+        var tree = new BoxTree(boxes);
+        for (var i = 0; i < 200; i++)
+        {
+            var point = new Point2((random.NextDouble() * 140) - 20, (random.NextDouble() * 140) - 20);
+            var (number, distance) = tree.Nearest(point, box => boxes[box].Centre.DistanceTo(point));
+
+            Assert.Equal(boxes.Select(box => box.Centre.DistanceTo(point)).DefaultIfEmpty(double.PositiveInfinity).Min(), distance);
+            Assert.Equal(count > 0, number >= 0);
+        }
+    }
+
     [Fact]
     public void Search_ends_when_told()
     {

@@ -37,7 +37,8 @@ public static class AirframeReader
         ArgumentNullException.ThrowIfNull(overrides);
         var diagnostics = new DiagnosticList(fileName);
         var files = new SectionFiles(fileName, readSectionFile, diagnostics);
-        return YamlLoader.Load(new SourceText(fileName, text), diagnostics) is { } root && !IsMeasurements(root, fileName, diagnostics) && Read(root, files, overrides, diagnostics) is { } read && !diagnostics.HasErrors
+        return YamlLoader.Load(new SourceText(fileName, text), diagnostics) is { } root && !IsMeasurements(root, fileName, diagnostics)
+            && Read(root, files, overrides, diagnostics) is { } read && !diagnostics.HasErrors
             ? new(read.Airframe, diagnostics.ToSorted(), read.Values)
             : new(null, diagnostics.ToSorted());
     }

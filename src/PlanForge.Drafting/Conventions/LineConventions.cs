@@ -23,7 +23,7 @@ public static class LineConventions
     internal static ReadOnlySpan<LineUse> Uses =>
     [
         LineUse.Cut, LineUse.Trim, LineUse.Score, LineUse.Hidden, LineUse.Centre, LineUse.Datum, LineUse.Station, LineUse.Neighbour,
-        LineUse.Edge,
+        LineUse.Edge, LineUse.Before, LineUse.Difference,
     ];
 
     /// <summary>Type and width of a line by its meaning.</summary>
@@ -46,6 +46,8 @@ public static class LineConventions
         LineUse.Station => (new(LineType.Continuous, 0.13), Layer.Reference, "station, other part"),
         LineUse.Neighbour => (new(LineType.LongDashedDoubleDotted, 0.18), Layer.Reference, "neighbouring part"),
         LineUse.Edge => (new(LineType.Continuous, 0.35), Layer.Reference, "edge"),
+        LineUse.Before => (new(LineType.LongDashedDoubleDotted, 0.25), Layer.Reference, "as it was"),
+        LineUse.Difference => (new(LineType.Continuous, 0.13), Layer.Reference, "wood that differs"),
         _ => throw new ArgumentOutOfRangeException(nameof(use), use, "A line has one of the meanings of LineUse."),
     };
 }

@@ -25,6 +25,9 @@ internal sealed record OperandSyntax(string Text, int Least, int Most, Immutable
 
     public static OperandSyntax DesignAndMeasured { get; } = new("DESIGN MEASURED", 2, 2, [], ["yaml"]);
 
+    /// <summary>Descriptions, or folders that draw wrote.</summary>
+    public static OperandSyntax OldAndNew { get; } = new("OLD NEW", 2, 2, [], ["yaml"]);
+
     public static OperandSyntax DesignAndFingerprint { get; } = new("DESIGN CODE", 2, 2, [], ["yaml"]);
 
     public static OperandSyntax OneOf(string text, ImmutableArray<string> words) => new(text, 1, 1, words, []);

@@ -14,6 +14,8 @@ internal static class HelpText
         ("planforge draw designs/*.yaml --to /tmp/plans", "several designs, another folder"),
         ("planforge draw designs/oxbow-1420.yaml --printer attic", "pages stretched for one printer"),
         ("planforge bench designs/oxbow-1420.yaml measured.yaml", "what to sand after measuring"),
+        ("planforge compare output/oxbow-1420 designs/oxbow-1420.yaml", "what a change leaves to do"),
+        ("planforge compare old.yaml new.yaml --to changes.pdf", "new over old, at true size"),
         ("planforge current designs/oxbow-1420.yaml K7F3-2Q", "is this paper or wood current?"),
         ("planforge calibrate --paper Letter", "a page to measure a printer by"),
         ("planforge calibrate --printer attic --across 179.6 --up 259.1", "keep what you measured"),

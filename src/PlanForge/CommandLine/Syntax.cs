@@ -40,6 +40,9 @@ internal static class Syntax
     public static OptionSyntax ToSheet { get; } =
         new("--to", "FILE", "Write the correction sheet too: a PDF at true size.");
 
+    public static OptionSyntax ToChanges { get; } =
+        new("--to", "FILE", "File to draw changed parts to, new over old, a PDF at true size (default: none).");
+
     public static OptionSyntax OnPaper { get; } = new("--paper", "PAPER", "Paper of the page (default: A4).");
 
     public static OptionSyntax Across { get; } = new("--across", "LENGTH", "What the bar across the page measures.");
@@ -77,6 +80,10 @@ internal static class Syntax
         "current", "Say whether paper or wood with this fingerprint is current.", OperandSyntax.DesignAndFingerprint,
         [To, Json, Quiet]);
 
+    public static CommandSyntax Compare { get; } = new(
+        "compare", "Say what a change leaves to print, cut or sand; exits with 0 also when things differ.", OperandSyntax.OldAndNew,
+        [ToChanges, Force, Tiles, Printer, Profiles, Json, Quiet]);
+
     public static CommandSyntax Calibrate { get; } = new(
         "calibrate", "Write a page to measure a printer by, or keep what was measured.", OperandSyntax.None,
         [ToFile, OnPaper, Force, Printer, Across, Up, Profiles, Quiet]);
@@ -96,13 +103,13 @@ internal static class Syntax
         "completion", "Print the completion script of a shell.", OperandSyntax.OneOf("SHELL", ["bash", "zsh", "fish"]), []);
 
     public static CommandSyntax HelpCommand { get; } = new(
-        "help", Help.Summary, OperandSyntax.AtMostOneOf("[COMMAND]", [Draw.Name, Check.Name, Bench.Name, Current.Name, Calibrate.Name, Coupon.Name, Inspect.Name, Schema.Name, Completion.Name]), []);
+        "help", Help.Summary, OperandSyntax.AtMostOneOf("[COMMAND]", [Draw.Name, Check.Name, Bench.Name, Compare.Name, Current.Name, Calibrate.Name, Coupon.Name, Inspect.Name, Schema.Name, Completion.Name]), []);
 
     /// <summary>What <c>--version</c> stands for; it has no word of its own.</summary>
     public static CommandSyntax VersionCommand { get; } = new("", Version.Summary, OperandSyntax.None, []);
 
     /// <summary>All commands, in the order of the help.</summary>
-    public static ImmutableArray<CommandSyntax> Commands { get; } = [Draw, Check, Bench, Current, Calibrate, Coupon, Inspect, Schema, Completion, HelpCommand];
+    public static ImmutableArray<CommandSyntax> Commands { get; } = [Draw, Check, Bench, Compare, Current, Calibrate, Coupon, Inspect, Schema, Completion, HelpCommand];
 
     /// <summary>The command of that name, or null.</summary>
     public static CommandSyntax? Find(string name)

@@ -25,7 +25,7 @@ internal sealed class BenchCommand(Terminal terminal, Arguments arguments)
     {
         try
         {
-            if (SheetFault() is { } fault)
+            if (SheetOptions.FaultIn(arguments, Syntax.ToSheet, "the correction sheet") is { } fault)
             {
                 _messages.Error(Syntax.Program, fault);
                 return ExitCode.CommandLineFault;
@@ -73,24 +73,6 @@ internal sealed class BenchCommand(Terminal terminal, Arguments arguments)
 
         var result = BenchResult.Of(airframe, measurements);
         return result.Findings.Any(finding => finding.Severity == Severity.Error) ? Fail(result.Findings) : Show(airframe, result, print);
-    }
-
-    private string? SheetFault()
-    {
-        if (arguments.ValueOf(Syntax.ToSheet) is { } path)
-        {
-            return path.EndsWith(".pdf", StringComparison.OrdinalIgnoreCase) ? null : $"{Syntax.ToSheet.Name} {path}: the correction sheet is a PDF and ends in .pdf";
-        }
-
-        foreach (var option in new[] { Syntax.Tiles, Syntax.Printer, Syntax.Force })
-        {
-            if (arguments.Has(option) || arguments.ValueOf(option) is not null)
-            {
-                return $"{option.Name} is for the correction sheet: say where it goes with {Syntax.ToSheet.Name} FILE.pdf";
-            }
-        }
-
-        return null;
     }
 
     private ExitCode Show(RiggedAirframe airframe, BenchResult result, PrintChoice print)

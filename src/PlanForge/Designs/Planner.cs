@@ -65,6 +65,7 @@ internal static class Planner
         var design = new Design(Path.GetFileName(path), airframe, parts.Parts, parts.AirframeFigures, plan.Sheets, findings)
         {
             Sources = sources.DrainToImmutable(),
+            ListValues = read.ListValues,
             Cuts = cuts.Drawings,
             CutProfile = profile ?? CutProfile.Default,
             Nests = nests,

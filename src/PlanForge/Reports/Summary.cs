@@ -76,7 +76,5 @@ internal sealed class Summary
         }
     }
 
-    // Under the title of a part its figures need not begin with that title again.
-    private static string LabelOf(Figure figure, string title) =>
-        title.Length > 0 && figure.Label.StartsWith(title + ", ", StringComparison.Ordinal) ? figure.Label[(title.Length + 2)..] : figure.Label;
+    private static string LabelOf(Figure figure, string title) => FigureText.LabelOf(figure.Label, title);
 }

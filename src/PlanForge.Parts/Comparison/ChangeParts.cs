@@ -1,0 +1,88 @@
+using System.Collections.Immutable;
+using PlanForge.Geometry;
+using PlanForge.Geometry.Deviations;
+using PlanForge.Parts.Wording;
+
+namespace PlanForge.Parts.Comparison;
+
+/// <summary>Changed parts drawn new over old at true size, with the wood that differs hatched and what to do written at its places.</summary>
+public static class ChangeParts
+{
+    private const string Kind = "Changes";
+
+    // A sheet with more arrows is not read: the others follow from the hatching.
+    private const int MostZones = 12;
+
+    private const double HatchSpacing = 1.2;
+    private const double TextDistance = 14;
+
+    /// <summary>One drawing for each part whose lines changed, in the order of the parts; what is only read, or only reworded, has none.</summary>
+    /// <param name="comparison">What changed.</param>
+    /// <param name="text">Writes lengths.</param>
+    /// <param name="causes">Says what caused the change of a part, in sentences.</param>
+    public static ImmutableArray<Part> Of(PartListComparison comparison, MeasureText text, Func<PartComparison, IEnumerable<string>> causes)
+    {
+        ArgumentNullException.ThrowIfNull(comparison);
+        ArgumentNullException.ThrowIfNull(causes);
+        var words = new ComparisonTexts(text);
+        return [.. comparison.Parts.Where(IsDrawn).Select(part => Drawing(part, words, causes(part)))];
+    }
+
+    /// <summary>True when a part's change shows as lines.</summary>
+    public static bool IsDrawn(PartComparison part)
+    {
+        ArgumentNullException.ThrowIfNull(part);
+        return part.State == PartState.Changed && part.New!.Making != Making.View && !part.Lines.IsEmpty;
+    }
+
+    private static Part Drawing(PartComparison part, ComparisonTexts words, IEnumerable<string> causes)
+    {
+        var (old, now) = (part.Old!, part.New!);
+        var sketch = new PartSketch();
+        foreach (var line in now.Lines)
+        {
+            sketch.Line(line.Use, line.Path);
+        }
+
+        foreach (var line in old.Lines.Where(line => part.Lines.Contains(line.Use) && line.Use is not (LineUse.Centre or LineUse.Datum or LineUse.Station or LineUse.Neighbour)))
+        {
+            sketch.Line(LineUse.Before, line.Path);
+        }
+
+        sketch.Note($"{Sentence(words.Of(part))}. The new part as on the plan, lines as they were under it; both by the same centre and datum lines.");
+        foreach (var cause in causes)
+        {
+            sketch.Note(cause);
+        }
+
+        if (part.Wood is { } wood)
+        {
+            AddZones(wood, old, now, words, sketch);
+        }
+
+        return sketch.AsView($"change-{now.Id}", Kind, $"{now.Title}: new over old");
+    }
+
+    private static void AddZones(OutlineDeviation wood, Part old, Part now, ComparisonTexts words, PartSketch sketch)
+    {
+        ImmutableArray<Path2> before = LineChange.PathsOf(old.Lines, LineUse.Cut), after = LineChange.PathsOf(now.Lines, LineUse.Cut);
+        foreach (var line in DifferenceHatch.Of(before, after, HatchSpacing, Math.PI / 4, PartComparison.Threshold))
+        {
+            sketch.Line(LineUse.Difference, line.Start, line.End);
+        }
+
+        var middle = after.Concat(before).Aggregate(Bounds2.Empty, (all, path) => all.Joined(path.Bounds)).Centre;
+        foreach (var zone in wood.Zones.OrderByDescending(zone => zone.Largest.Distance).Take(MostZones))
+        {
+            var outward = zone.Middle - middle;
+            sketch.Leader(zone.Middle, zone.Middle + (outward.Length > 0 ? outward.Unit() * TextDistance : new(TextDistance, 0)), words.Of(zone));
+        }
+
+        if (wood.Zones.Length > MostZones)
+        {
+            sketch.Note($"Only the {MeasureText.Rounded(MostZones, 0)} largest of {MeasureText.Rounded(wood.Zones.Length, 0)} places are named.");
+        }
+    }
+
+    private static string Sentence(string text) => text.Length > 0 ? char.ToUpperInvariant(text[0]) + text[1..] : text;
+}

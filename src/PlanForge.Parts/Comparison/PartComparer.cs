@@ -1,0 +1,93 @@
+using PlanForge.Geometry;
+using PlanForge.Geometry.Deviations;
+
+namespace PlanForge.Parts.Comparison;
+
+/// <summary>Holds a part against an earlier version of itself.</summary>
+internal static class PartComparer
+{
+    private static readonly LineUse[] Shape = [LineUse.Cut, LineUse.Trim, LineUse.Edge, LineUse.Score, LineUse.Hidden];
+
+    private static readonly LineUse[] Marks = [LineUse.Centre, LineUse.Datum, LineUse.Station, LineUse.Neighbour];
+
+    public static PartComparison Compare(Part old, Part now)
+    {
+        var figures = FigureChange.Between(old.Figures, now.Figures);
+        var hasOtherTexts = !HasSameTexts(old, now);
+        var isOtherwiseMade = old.Making != now.Making || old.Material != now.Material || old.Quantity != now.Quantity
+            || Math.Abs(old.Thickness - now.Thickness) > LineChange.Tolerance || old.GrainAngle != now.GrainAngle;
+        if (now.Making == Making.View)
+        {
+            // Its lines are not at true size: how far they moved says nothing.
+            var isDrawnAnew = hasOtherTexts || isOtherwiseMade || old.Fingerprint?.Code != now.Fingerprint?.Code;
+            return new(old, now, isDrawnAnew ? PartState.Changed : PartState.Same) { Figures = figures, HasOtherTexts = isDrawnAnew };
+        }
+
+        var shape = LineChange.Between(old.Lines, now.Lines, Shape).ToList();
+        var move = shape.Count > 0 ? MoveBetween(old, now) : null;
+        var marks = LineChange.Between(old.Lines, now.Lines, Marks).ToList();
+        var hasMoved = move is not null || marks.Count > 0 || figures.Length > 0 || !HasSamePlaces(old, now);
+        var isChanged = isOtherwiseMade || (shape.Count > 0 && move is null);
+        var state = isChanged ? PartState.Changed : hasMoved ? PartState.Moved : hasOtherTexts ? PartState.Changed : PartState.Same;
+        var comparison = new PartComparison(old, now, state)
+        {
+            Figures = figures,
+            HasOtherTexts = hasOtherTexts,
+            IsOtherwiseMade = isOtherwiseMade,
+            Move = isChanged ? default : move ?? default,
+            Lines = [.. (isChanged ? shape : []).Concat(marks).Select(line => line.Use)],
+        };
+        return isChanged ? comparison with { Largest = LargestOf(shape), Wood = WoodOf(old, now, shape) } : comparison;
+    }
+
+    private static Deviation? LargestOf(List<LineChange> shape)
+    {
+        var all = shape.Where(line => line.Largest is not null).Select(line => line.Largest!.Value).ToList();
+        return all.Count > 0 ? all.MaxBy(deviation => deviation.Distance) : null;
+    }
+
+    private static OutlineDeviation? WoodOf(Part old, Part now, List<LineChange> shape)
+    {
+        var (before, after) = (LineChange.PathsOf(old.Lines, LineUse.Cut), LineChange.PathsOf(now.Lines, LineUse.Cut));
+        var isCutAnew = shape.Any(line => line.Use == LineUse.Cut && line.Largest is not null);
+        return isCutAnew && before.Concat(after).All(path => path.IsClosed)
+            ? OutlineDeviation.Of(before, after, LineChange.Tolerance, PartComparison.Threshold)
+            : null;
+    }
+
+    // The move that brings the old shape over the new one; null when none does.
+    private static Vector2? MoveBetween(Part old, Part now)
+    {
+        var (before, after) = (BoundsOf(old), BoundsOf(now));
+        if (before.IsEmpty || Math.Abs(before.Width - after.Width) > 2 * LineChange.Same || Math.Abs(before.Height - after.Height) > 2 * LineChange.Same)
+        {
+            return null;
+        }
+
+        var move = after.Centre - before.Centre;
+        var moved = Placement2.MovedBy(move);
+        var lines = old.Lines.Where(line => Shape.Contains(line.Use)).Select(line => line with { Path = line.Path.Placed(moved) });
+        return LineChange.Between([.. lines], now.Lines, Shape).Any() ? null : move;
+    }
+
+    private static Bounds2 BoundsOf(Part part) =>
+        part.Lines.Where(line => Shape.Contains(line.Use)).Aggregate(Bounds2.Empty, (bounds, line) => bounds.Joined(line.Path.Bounds));
+
+    private static bool HasSameTexts(Part old, Part now) =>
+        old.Title == now.Title
+        && old.Labels.Select(label => label.Text).SequenceEqual(now.Labels.Select(label => label.Text))
+        && old.Notes.SequenceEqual(now.Notes)
+        && old.Tables.Length == now.Tables.Length
+        && old.Tables.Zip(now.Tables).All(pair => HasSameCells(pair.First, pair.Second));
+
+    private static bool HasSameCells(PartTable old, PartTable now) =>
+        old.Title == now.Title && old.Header.SequenceEqual(now.Header) && old.Rows.Length == now.Rows.Length
+        && old.Rows.Zip(now.Rows).All(pair => pair.First.SequenceEqual(pair.Second));
+
+    // Engraved texts are part of the wood; others may be laid out anew.
+    private static bool HasSamePlaces(Part old, Part now)
+    {
+        var (before, after) = (old.Labels.Where(label => label.IsEngraved).ToList(), now.Labels.Where(label => label.IsEngraved).ToList());
+        return before.Count == after.Count && before.Zip(after).All(pair => pair.First.At.DistanceTo(pair.Second.At) <= LineChange.Same);
+    }
+}

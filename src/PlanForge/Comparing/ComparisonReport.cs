@@ -1,0 +1,170 @@
+using System.Text.Json;
+using PlanForge.Airframe.Described;
+using PlanForge.Designs;
+using PlanForge.Geometry;
+using PlanForge.Geometry.Deviations;
+using PlanForge.Parts;
+using PlanForge.Parts.Comparison;
+using PlanForge.Parts.Wording;
+using PlanForge.Reports;
+
+namespace PlanForge.Comparing;
+
+/// <summary>Writes a comparison as JSON, for programs: millimetres and degrees; places in a part's own coordinates.</summary>
+internal static class ComparisonReport
+{
+    /// <summary>The report.</summary>
+    public static byte[] Of(DesignComparison comparison) => JsonText.Write(json =>
+    {
+        json.WriteStartObject();
+        json.WriteString("planforge", ToolVersion.Text);
+        WriteDesign(json, "old", comparison.Old);
+        WriteDesign(json, "new", comparison.New);
+        json.WriteBoolean("same", comparison.IsSame);
+        WriteArray(json, "values", comparison.Values, value => WriteValue(json, value));
+        WriteArray(json, "figures", comparison.Parts.Figures, figure => WriteFigure(json, figure));
+        var words = new ComparisonTexts(new MeasureText(comparison.New.Airframe.DisplayUnit));
+        WriteArray(json, "parts", comparison.Parts.Parts, part => WritePart(json, part, comparison, words));
+        WriteArray(json, "sheets", comparison.Sheets, sheet =>
+        {
+            json.WriteNumber("number", sheet.Sheet.Number);
+            json.WriteString("title", sheet.Sheet.Title);
+            json.WriteString("fingerprint", sheet.Sheet.Fingerprint);
+            json.WriteString("do", sheet.Was is null ? "reprint" : "keep");
+            if (sheet.Was is { } was)
+            {
+                json.WriteNumber("was", was.Number);
+            }
+        });
+        WriteArray(json, "sheets_gone", comparison.GoneSheets, sheet =>
+        {
+            json.WriteNumber("number", sheet.Number);
+            json.WriteString("title", sheet.Title);
+            json.WriteString("fingerprint", sheet.Fingerprint);
+        });
+        json.WriteEndObject();
+    });
+
+    private static void WriteDesign(Utf8JsonWriter json, string name, Design design)
+    {
+        json.WriteStartObject(name);
+        json.WriteString("description", design.FileName);
+        json.WriteString("design", design.Airframe.Name);
+        json.WriteString("revision", design.Airframe.Issue.Revision);
+        json.WriteString("fingerprint", design.Airframe.Issue.Fingerprint.Code);
+        json.WriteEndObject();
+    }
+
+    private static void WriteArray<T>(Utf8JsonWriter json, string name, IEnumerable<T> items, Action<T> write)
+    {
+        json.WriteStartArray(name);
+        foreach (var item in items)
+        {
+            json.WriteStartObject();
+            write(item);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void WriteValue(Utf8JsonWriter json, ValueChange value)
+    {
+        json.WriteString("path", value.Path);
+        json.WriteString("old", value.Before?.Shown);
+        json.WriteString("new", value.After?.Shown);
+        if (!value.Parameters.IsEmpty)
+        {
+            WriteArray(json, "parameters", value.Parameters, parameter => WriteValue(json, parameter));
+        }
+    }
+
+    private static void WriteFigure(Utf8JsonWriter json, FigureChange figure)
+    {
+        json.WriteString("key", figure.Key);
+        json.WriteString("label", figure.Label);
+        Write("old", figure.Old);
+        Write("new", figure.New);
+        if (FigureUnits.NameOf(figure.Quantity) is { Length: > 0 } unit)
+        {
+            json.WriteString("unit", unit);
+        }
+
+        void Write(string name, double? value)
+        {
+            if (value is { } number)
+            {
+                json.WriteNumber(name, FigureUnits.ValueOf(new(figure.Key, figure.Label, number, figure.Quantity)));
+            }
+            else
+            {
+                json.WriteNull(name);
+            }
+        }
+    }
+
+    private static void WritePart(Utf8JsonWriter json, PartComparison part, DesignComparison comparison, ComparisonTexts words)
+    {
+        json.WriteString("id", part.Part.Id);
+        json.WriteString("title", part.Part.Title);
+        json.WriteString("kind", part.Part.Kind);
+        json.WriteString("state", part.State switch
+        {
+            PartState.Same => "same",
+            PartState.Moved => "moved",
+            PartState.Changed => "changed",
+            PartState.New => "new",
+            _ => "gone",
+        });
+        json.WriteString("do", part.Advice switch
+        {
+            PartAdvice.Keep => "keep",
+            PartAdvice.PutElsewhere => "put_elsewhere",
+            PartAdvice.MarkAnew => "mark_anew",
+            PartAdvice.TakeOff => "take_off",
+            PartAdvice.Make => "make",
+            PartAdvice.PrintAgain => "print_again",
+            _ => "discard",
+        });
+        if (part.State == PartState.Same)
+        {
+            return;
+        }
+
+        json.WriteString("text", words.Of(part));
+        if (part.Largest is { } largest)
+        {
+            WriteDeviation(json, "largest", largest.Distance, largest.At, part.Part);
+        }
+
+        if (part.Surplus is { } surplus)
+        {
+            WriteDeviation(json, "take_off", surplus.Largest.Distance, surplus.Middle, part.Part);
+        }
+
+        if (part.Lack is { } lack)
+        {
+            WriteDeviation(json, "short", lack.Largest.Distance, lack.Middle, part.Part);
+        }
+
+        WriteArray(json, "zones", part.Wood?.Zones ?? [], zone =>
+        {
+            json.WriteString("side", zone.Side == DeviationSide.Surplus ? "take_off" : "short");
+            WriteDeviation(json, "largest", zone.Largest.Distance, zone.Middle, part.Part);
+            json.WriteNumber("length_mm", FigureUnits.Rounded(zone.Run.Length));
+            json.WriteString("text", words.Of(zone));
+        });
+        WriteArray(json, "causes", comparison.CausesOf(part), value => WriteValue(json, value));
+        WriteArray(json, "figures", part.Figures, figure => WriteFigure(json, figure));
+    }
+
+    private static void WriteDeviation(Utf8JsonWriter json, string name, double distance, Point2 at, Part part)
+    {
+        json.WriteStartObject(name);
+        json.WriteNumber("mm", FigureUnits.Rounded(distance));
+        json.WriteNumber("x_mm", FigureUnits.Rounded(at.X));
+        json.WriteNumber("y_mm", FigureUnits.Rounded(at.Y));
+        json.WriteString("where", ComparisonTexts.Where(part, at));
+        json.WriteEndObject();
+    }
+}

@@ -1,0 +1,33 @@
+using PlanForge.CommandLine;
+using PlanForge.Folders;
+
+namespace PlanForge.Comparing;
+
+/// <summary>Where a design to compare comes from: a description, or a folder that draw wrote, with the description as it was drawn.</summary>
+/// <param name="Given">The path as the user gave it.</param>
+/// <param name="Description">The description's path.</param>
+/// <param name="Drawn">What lies in the folder; null for a description, and where a version of the program did not say so.</param>
+internal sealed record DesignSource(string Given, string Description, DrawnState? Drawn)
+{
+    /// <summary>Looks at a path.</summary>
+    /// <exception cref="FolderFault">It is a folder that draw did not write, or of a version that kept no description.</exception>
+    /// <exception cref="IOException">The folder cannot be read.</exception>
+    /// <exception cref="UnauthorizedAccessException">The folder may not be read.</exception>
+    public static DesignSource Of(string path)
+    {
+        if (!Directory.Exists(path))
+        {
+            return new(path, path, null);
+        }
+
+        var file = Path.Combine(path, Manifest.FileName);
+        if (!File.Exists(file) || Manifest.Read(File.ReadAllBytes(file)) is not { } manifest)
+        {
+            throw new FolderFault(path, $"this folder holds no {Manifest.FileName} of {Syntax.Program}: name a description, or a folder that `{Syntax.Program} {Syntax.Draw.Name}` wrote");
+        }
+
+        return manifest.Description is { } description
+            ? new(path, Path.Combine(path, description), manifest.State)
+            : throw new FolderFault(path, $"this folder was drawn by a version that kept no copy of the description: compare with the description itself");
+    }
+}
