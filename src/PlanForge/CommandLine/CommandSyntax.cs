@@ -21,6 +21,8 @@ internal sealed record OperandSyntax(string Text, int Least, int Most, Immutable
 
     public static OperandSyntax Files { get; } = new("FILE...", 1, int.MaxValue, [], ["yaml"]);
 
+    public static OperandSyntax File { get; } = new("FILE", 1, 1, [], ["yaml"]);
+
     public static OperandSyntax CutFiles { get; } = Files with { Endings = ["dxf", "svg"] };
 
     public static OperandSyntax DesignAndMeasured { get; } = new("DESIGN MEASURED", 2, 2, [], ["yaml"]);

@@ -12,6 +12,7 @@ internal static class HelpText
         ("planforge check designs/oxbow-1420.yaml", "look at the figures first"),
         ("planforge draw designs/oxbow-1420.yaml", "write output/oxbow-1420/"),
         ("planforge draw designs/*.yaml --to /tmp/plans", "several designs, another folder"),
+        ("planforge follow designs/oxbow-1420.yaml", "draw again on every save"),
         ("planforge draw designs/oxbow-1420.yaml --printer attic", "pages stretched for one printer"),
         ("planforge bench designs/oxbow-1420.yaml measured.yaml", "what to sand after measuring"),
         ("planforge calibrate --paper Letter", "a page to measure a printer by"),

@@ -60,6 +60,10 @@ internal static class Syntax
         "draw", "Write plan, templates, cut files and report of each description.", OperandSyntax.Files,
         [To, Tiles, Printer, Profiles, Dxf, NestEffort, Quiet]);
 
+    public static CommandSyntax Follow { get; } = new(
+        "follow", "Draw a description, and again whenever it is saved.", OperandSyntax.File,
+        [To, Tiles, Printer, Profiles, Dxf, NestEffort, Quiet]);
+
     public static CommandSyntax Check { get; } = new(
         "check", "Compute everything and print the key figures; write nothing.", OperandSyntax.Files, [Json, Quiet]);
 
@@ -84,13 +88,13 @@ internal static class Syntax
         "completion", "Print the completion script of a shell.", OperandSyntax.OneOf("SHELL", ["bash", "zsh", "fish"]), []);
 
     public static CommandSyntax HelpCommand { get; } = new(
-        "help", Help.Summary, OperandSyntax.AtMostOneOf("[COMMAND]", [Draw.Name, Check.Name, Bench.Name, Calibrate.Name, Coupon.Name, Inspect.Name, Schema.Name, Completion.Name]), []);
+        "help", Help.Summary, OperandSyntax.AtMostOneOf("[COMMAND]", [Draw.Name, Follow.Name, Check.Name, Bench.Name, Calibrate.Name, Coupon.Name, Inspect.Name, Schema.Name, Completion.Name]), []);
 
     /// <summary>What <c>--version</c> stands for; it has no word of its own.</summary>
     public static CommandSyntax VersionCommand { get; } = new("", Version.Summary, OperandSyntax.None, []);
 
     /// <summary>All commands, in the order of the help.</summary>
-    public static ImmutableArray<CommandSyntax> Commands { get; } = [Draw, Check, Bench, Calibrate, Coupon, Inspect, Schema, Completion, HelpCommand];
+    public static ImmutableArray<CommandSyntax> Commands { get; } = [Draw, Follow, Check, Bench, Calibrate, Coupon, Inspect, Schema, Completion, HelpCommand];
 
     /// <summary>The command of that name, or null.</summary>
     public static CommandSyntax? Find(string name)

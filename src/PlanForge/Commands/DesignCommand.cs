@@ -25,11 +25,28 @@ internal abstract class DesignCommand<T>(Terminal terminal, bool isQuiet)
     /// <summary>True when only warnings and errors are wanted.</summary>
     protected bool IsQuiet => isQuiet;
 
-    /// <summary>Runs the command on each description, whatever becomes of the others.</summary>
+    /// <summary>What was read and planned last; null when a description could not be read.</summary>
+    public PlanningResult? Planning { get; private set; }
+
+    /// <summary>Runs the command on each description, whatever becomes of the others, until Ctrl-C.</summary>
     public ExitCode Run(IReadOnlyList<string> files)
     {
         using var signals = new StopSignals();
-        var stop = signals.Token;
+        try
+        {
+            return Run(files, signals.Token);
+        }
+        catch (OperationCanceledException)
+        {
+            Messages.Error(Syntax.Program, "stopped");
+            return signals.ExitCode;
+        }
+    }
+
+    /// <summary>Runs the command on each description, whatever becomes of the others.</summary>
+    /// <exception cref="OperationCanceledException">The run was stopped.</exception>
+    public ExitCode Run(IReadOnlyList<string> files, CancellationToken stop)
+    {
         var started = new Queue<Task<Worked>>();
         var worst = ExitCode.Done;
         try
@@ -48,11 +65,6 @@ internal abstract class DesignCommand<T>(Terminal terminal, bool isQuiet)
             }
 
             return worst;
-        }
-        catch (OperationCanceledException)
-        {
-            Messages.Error(Syntax.Program, "stopped");
-            return signals.ExitCode;
         }
         finally
         {
@@ -77,7 +89,9 @@ internal abstract class DesignCommand<T>(Terminal terminal, bool isQuiet)
         try
         {
             // Stopping does not wait for what is being worked out: nothing is written before this.
+            Planning = null;
             var worked = task.WaitAsync(stop).GetAwaiter().GetResult();
+            Planning = worked.Planning;
             Messages.ClearProgress();
             foreach (var finding in worked.Planning.Findings)
             {

@@ -7,7 +7,7 @@ using PlanForge.Terminals;
 namespace PlanForge.Commands;
 
 /// <summary>Writes the folder of each design.</summary>
-internal sealed class DrawCommand(Terminal terminal, bool isQuiet, string folder, DrawChoice choice, IDisk disk)
+internal class DrawCommand(Terminal terminal, bool isQuiet, string folder, DrawChoice choice, IDisk disk)
     : DesignCommand<DesignOutput>(terminal, isQuiet)
 {
     private readonly Dictionary<string, string> _drawn = new(StringComparer.Ordinal);
@@ -49,9 +49,13 @@ internal sealed class DrawCommand(Terminal terminal, bool isQuiet, string folder
         {
             var cut = design.Parts.Count(part => part.Making == Making.Cut);
             var stock = design.Nests.Sheets.IsEmpty ? "" : $" on {Counts.Of(design.Nests.Sheets.Length, "sheet")} of stock";
-            Results.Write($"{target}: {Counts.Of(design.Sheets.Sheets.Length, "sheet")}, {Counts.Of(cut, "cut part")}{stock}\n");
+            Show($"{target}: {Counts.Of(design.Sheets.Sheets.Length, "sheet")}, {Counts.Of(cut, "cut part")}{stock}\n");
         }
 
         return ExitCode.Done;
     }
+
+    /// <summary>Tells what was drawn.</summary>
+    /// <param name="summary">Whole lines.</param>
+    protected virtual void Show(string summary) => Results.Write(summary);
 }

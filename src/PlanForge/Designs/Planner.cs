@@ -25,10 +25,11 @@ internal static class Planner
         var texts = new Dictionary<string, string>(StringComparer.Ordinal);
         var sources = ImmutableArray.CreateBuilder<SourceFile>();
         var folder = FolderOf(path);
-        var read = Read(path, texts, sources);
+        var missing = new List<string>();
+        var read = Read(path, texts, sources, missing);
         if (read.Airframe is not { } airframe)
         {
-            return new(null, read.Diagnostics, texts);
+            return Failed(read.Diagnostics);
         }
 
         stop.ThrowIfCancellationRequested();
@@ -36,11 +37,11 @@ internal static class Planner
         var findings = read.Diagnostics.AddRange(parts.Findings);
         if (parts.Findings.Any(finding => finding.Severity == Severity.Error))
         {
-            return new(null, findings, texts);
+            return Failed(findings);
         }
 
         stop.ThrowIfCancellationRequested();
-        var (profile, profileFindings) = ReadProfile(folder, airframe.Cutter, texts, sources);
+        var (profile, profileFindings) = ReadProfile(folder, airframe.Cutter, texts, sources, missing);
         var cutting = Task.Run(() => CutParts.Of(parts.Parts, airframe.Cutter), stop);
         var nests = Nest(airframe, parts, effort);
         findings = findings.AddRange(nests.Findings);
@@ -50,7 +51,7 @@ internal static class Planner
         findings = findings.AddRange(profileFindings).AddRange(cuts.Findings);
         if (findings.Any(finding => finding.Severity == Severity.Error))
         {
-            return new(null, findings, texts);
+            return Failed(findings);
         }
 
         var design = new Design(Path.GetFileName(path), airframe, parts.Parts, parts.AirframeFigures, plan.Sheets, findings)
@@ -61,6 +62,8 @@ internal static class Planner
             Nests = nests,
         };
         return new(design, findings, texts);
+
+        PlanningResult Failed(ImmutableArray<Diagnostic> all) => new(null, all, texts) { Missing = [.. missing] };
     }
 
     /// <summary>The parts on their stock, as far apart as the widest kerf asks for over and above the spacing.</summary>
@@ -82,9 +85,10 @@ internal static class Planner
     /// <param name="path">The description, as the user gave it.</param>
     /// <param name="texts">Takes the text of each file that was read, by its name in the findings.</param>
     /// <param name="sources">Takes the files.</param>
+    /// <param name="missing">Takes the paths of files that are not there.</param>
     /// <exception cref="IOException">The description or a section file cannot be read.</exception>
     /// <exception cref="UnauthorizedAccessException">The description or a section file may not be read.</exception>
-    public static ReadResult Read(string path, Dictionary<string, string> texts, ImmutableArray<SourceFile>.Builder sources)
+    public static ReadResult Read(string path, Dictionary<string, string> texts, ImmutableArray<SourceFile>.Builder sources, ICollection<string>? missing = null)
     {
         var text = TextFile.Read(path, out var bytes, out var fault);
         texts[path] = text;
@@ -95,7 +99,7 @@ internal static class Planner
 
         var folder = FolderOf(path);
         sources.Add(new(Path.GetFileName(path), bytes));
-        return AirframeReader.Read(path, text, name => ReadSection(folder, name, texts, sources));
+        return AirframeReader.Read(path, text, name => ReadSection(folder, name, texts, sources, missing));
     }
 
     /// <summary>The folder of a file as the user gave it, with its last separator; empty for a bare name.</summary>
@@ -119,24 +123,25 @@ internal static class Planner
     }
 
     private static (CutProfile? Profile, ImmutableArray<Diagnostic> Findings) ReadProfile(
-        string folder, CutterDescription cutter, Dictionary<string, string> texts, ImmutableArray<SourceFile>.Builder sources)
+        string folder, CutterDescription cutter, Dictionary<string, string> texts, ImmutableArray<SourceFile>.Builder sources, ICollection<string> missing)
     {
         if (cutter.Profile is not { } profile)
         {
             return (CutProfile.Default, []);
         }
 
-        return ReadSection(folder, profile.File, texts, sources) is { } text
+        return ReadSection(folder, profile.File, texts, sources, missing) is { } text
             ? CutProfileFile.Read(folder + profile.File, text)
             : (null, [Diagnostic.Error(profile.At, $"there is no file `{profile.File}` beside the description")]);
     }
 
     private static string? ReadSection(
-        string folder, string name, Dictionary<string, string> texts, ImmutableArray<SourceFile>.Builder sources)
+        string folder, string name, Dictionary<string, string> texts, ImmutableArray<SourceFile>.Builder sources, ICollection<string>? missing)
     {
         var path = folder + name;
         if (!File.Exists(path))
         {
+            missing?.Add(path);
             return null;
         }
 
