@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PlanForge.Airframe;
 using PlanForge.Airframe.Diagnostics;
+using PlanForge.Airframe.Reading;
 using PlanForge.Parts.Arrangement;
 using PlanForge.Parts.Bench.Setup;
 using PlanForge.Parts.Bolts;
@@ -35,8 +36,16 @@ public sealed record PartList(ImmutableArray<Part> Parts, ImmutableArray<Figure>
 
     /// <summary>Makes all parts of a checked description.</summary>
     /// <param name="description">The description.</param>
-    public static PartList Of(AirframeDescription description)
+    public static PartList Of(AirframeDescription description) => Of(description, null, new());
+
+    /// <summary>Makes all parts of a checked description, as far as they are not kept from an earlier run.</summary>
+    /// <param name="description">The description.</param>
+    /// <param name="values">The values it was made from; null where they are not known.</param>
+    /// <param name="kept">What is kept from earlier runs.</param>
+    public static PartList Of(AirframeDescription description, DescriptionValues? values, KeptParts kept)
     {
+        ArgumentNullException.ThrowIfNull(kept);
+        kept.Begin(values);
         var findings = new List<Diagnostic>();
         if (RiggedAirframe.Of(description, findings) is not { } airframe)
         {
@@ -49,7 +58,7 @@ public sealed record PartList(ImmutableArray<Part> Parts, ImmutableArray<Figure>
         figures.AddRange(airframeFigures);
         foreach (var kind in Kinds)
         {
-            foreach (var part in kind.Make(airframe, findings))
+            foreach (var part in kind is FormerParts formers ? formers.Make(airframe, findings, kept.Formers) : kind.Make(airframe, findings))
             {
                 parts.Add(part);
                 figures.AddRange(part.Figures);
@@ -57,7 +66,7 @@ public sealed record PartList(ImmutableArray<Part> Parts, ImmutableArray<Figure>
         }
 
         var hasErrors = findings.Any(finding => finding.Severity == Severity.Error);
-        return new(hasErrors ? [] : parts.ToImmutable(), figures.ToImmutable(), [.. findings.OrderBy(finding => finding.At.Line).ThenBy(finding => finding.At.Column)])
+        return new(hasErrors ? [] : kept.Known(parts.ToImmutable()), figures.ToImmutable(), [.. findings.OrderBy(finding => finding.At.Line).ThenBy(finding => finding.At.Column)])
         {
             AirframeFigures = airframeFigures,
             Arrangement = hasErrors ? null : ArrangementViews.Of(airframe),

@@ -19,6 +19,12 @@ public sealed class RiggedAirframe
         SaddleLine = SaddleLine.Solve(wing, body, WingSide, saddle.SeatTape, saddle.From, saddle.To);
     }
 
+    private RiggedAirframe(RiggedAirframe airframe, AirframeDescription description)
+    {
+        (Description, Wing, Body) = (description, airframe.Wing, airframe.Body);
+        (WingSide, Text, SaddleLine) = (airframe.WingSide, airframe.Text, airframe.SaddleLine);
+    }
+
     /// <summary>The description.</summary>
     public AirframeDescription Description { get; }
 
@@ -61,6 +67,9 @@ public sealed class RiggedAirframe
         var rigged = new RiggedAirframe(description, WingShape.Of(wing, incidence), body);
         return SaddleMeeting.Check(rigged, findings) ? rigged : null;
     }
+
+    /// <summary>The same wing and body without a former.</summary>
+    internal RiggedAirframe WithoutFormers() => new(this, Description with { Formers = [] });
 
     /// <summary>The line in which a plane cuts the wing, from the centre outboard; null where it misses the wing.</summary>
     internal ImmutableArray<CurveSample>? WingCutAt(double station, double halfBreadth) =>

@@ -24,19 +24,21 @@ public static class AirframeReader
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(readSectionFile);
         var diagnostics = new DiagnosticList(fileName);
-        var airframe = YamlLoader.Load(new SourceText(fileName, text), diagnostics) is { } root
-            ? Read(root, new SectionFiles(fileName, readSectionFile, diagnostics), diagnostics)
-            : null;
-        return new(diagnostics.HasErrors ? null : airframe, diagnostics.ToSorted());
+        var files = new SectionFiles(fileName, readSectionFile, diagnostics);
+        MappingValues? values = null;
+        var airframe = YamlLoader.Load(new SourceText(fileName, text), diagnostics) is { } root ? Read(root, files, diagnostics, out values) : null;
+        return diagnostics.HasErrors || airframe is null || values is null
+            ? new(null, diagnostics.ToSorted())
+            : new(airframe, diagnostics.ToSorted()) { Values = new(values, files) };
     }
 
-    private static AirframeDescription? Read(YamlMapping root, SectionFiles files, DiagnosticList diagnostics)
+    private static AirframeDescription? Read(YamlMapping root, SectionFiles files, DiagnosticList diagnostics, out MappingValues values)
     {
         // Units and parameters are needed before any other value, wherever they stand.
         var units = UnitsOf(root);
         var quantities = new QuantityReader(units, diagnostics);
         var parameters = ParameterTable.Read(root.Find(AirframeFormat.Parameters.Name), quantities, diagnostics);
-        var values = new ValueReader(quantities, parameters, diagnostics).ReadMapping(root, AirframeFormat.Root);
+        values = new ValueReader(quantities, parameters, diagnostics).ReadMapping(root, AirframeFormat.Root);
 
         var findings = new Findings(quantities, diagnostics);
         var sections = new SectionReader(files, diagnostics);

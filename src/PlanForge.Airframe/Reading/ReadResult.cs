@@ -8,4 +8,8 @@ namespace PlanForge.Airframe.Reading;
 /// <param name="Diagnostics">
 /// Every error and warning once: those about the description first, by position, then those about section files.
 /// </param>
-public sealed record ReadResult(AirframeDescription? Airframe, ImmutableArray<Diagnostic> Diagnostics);
+public sealed record ReadResult(AirframeDescription? Airframe, ImmutableArray<Diagnostic> Diagnostics)
+{
+    /// <summary>The values that were read, to be held against those of another reading; null without an airframe.</summary>
+    public DescriptionValues? Values { get; init; }
+}

@@ -16,11 +16,14 @@ public static class PlanSheets
     /// <param name="options">What the sheets say and are drawn on.</param>
     /// <param name="list">The parts, and the whole airframe in views for the first sheet; nothing of both makes no sheet.</param>
     /// <param name="nests">The sheets of stock that parts are cut from; they come last, to a scale.</param>
+    /// <param name="kept">What is kept from earlier runs; null for nothing.</param>
     /// <exception cref="ArgumentException">The paper is unknown.</exception>
-    public static PlanSheetsResult Draw(PlanOptions options, PartList list, IReadOnlyList<NestedSheet>? nests = null)
+    public static PlanSheetsResult Draw(
+        PlanOptions options, PartList list, IReadOnlyList<NestedSheet>? nests = null, KeptDrawings? kept = null)
     {
         ArgumentNullException.ThrowIfNull(options);
         ArgumentNullException.ThrowIfNull(list);
+        kept ??= new();
         var title = options.Issue.Revision.Length > 0 ? $"{options.Name} rev. {options.Issue.Revision}" : options.Name;
         var paper = Paper.Of(options.Sheets.Paper);
         paper = options.Sheets.IsPortrait || paper.IsRoll ? paper : paper.Across();
@@ -33,7 +36,7 @@ public static class PlanSheets
             return new(new(title, Language, []), faults);
         }
 
-        var placing = new PartPlacing(first, layout, new(options.Unit, options.Sheets.HasBothUnits));
+        var placing = new PartPlacing(first, layout, new(options.Unit, options.Sheets.HasBothUnits), kept);
         if (list.Arrangement is { } views && ArrangementSheet.Of(first, views, list.AirframeFigures, options) is { } arrangement)
         {
             placing.Begin(arrangement);
@@ -52,7 +55,7 @@ public static class PlanSheets
         var sheets = ImmutableArray.CreateBuilder<Sheet>(placing.Sheets.Count);
         foreach (var sheet in placing.Sheets)
         {
-            sheets.Add(Finished(sheet, options, notes, sheets.Count + 1, placing.Sheets.Count));
+            sheets.Add(kept.Known(Finished(sheet, options, notes, sheets.Count + 1, placing.Sheets.Count)));
         }
 
         var warnings = placing.Warnings.Select(warning => Diagnostic.Warning(options.Sheets.At, warning));

@@ -12,18 +12,45 @@ public sealed class FormerParts : IPartKind
     public string Title => "Formers";
 
     /// <inheritdoc/>
-    public IEnumerable<Part> Make(RiggedAirframe airframe, ICollection<Diagnostic> findings)
+    public IEnumerable<Part> Make(RiggedAirframe airframe, ICollection<Diagnostic> findings) => Make(airframe, findings, new());
+
+    /// <summary>Makes the formers that are not kept from an earlier run.</summary>
+    internal IEnumerable<Part> Make(RiggedAirframe airframe, ICollection<Diagnostic> findings, KeptFormers kept)
     {
-        foreach (var former in airframe.Description.Formers)
+        // No former is made from another one: what is kept depends on it.
+        var alone = airframe.WithoutFormers();
+        var formers = airframe.Description.Formers;
+        for (var i = 0; i < formers.Length; i++)
         {
-            if (ShapeGuard.Make($"former {former.Name}", former.At, findings, () => Former(airframe, former, findings)) is { } part)
+            var former = formers[i];
+            if (kept.Find(i, former.Name) is { } known)
             {
-                yield return part;
+                yield return known;
+                continue;
             }
+
+            var own = new List<Diagnostic>();
+            var made = ShapeGuard.Make($"former {former.Name}", former.At, own, () => Former(alone, former, own));
+            foreach (var finding in own)
+            {
+                findings.Add(finding);
+            }
+
+            if (made is null)
+            {
+                continue;
+            }
+
+            if (own.Count == 0)
+            {
+                kept.Keep(i, former.Name, made);
+            }
+
+            yield return made;
         }
     }
 
-    private Part? Former(RiggedAirframe airframe, FormerDescription former, ICollection<Diagnostic> findings)
+    private Part? Former(RiggedAirframe airframe, FormerDescription former, List<Diagnostic> findings)
     {
         if (FormerOutline.Of(former, airframe) is not { } outline)
         {

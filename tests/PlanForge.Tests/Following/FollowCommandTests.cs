@@ -79,10 +79,10 @@ public sealed class FollowCommandTests : IDisposable
         var said = Collect(follow);
         WaitFor(() => said.ToString().Contains("there is no file `shop.yaml`", StringComparison.Ordinal));
 
-        _folder.Write("shop.yaml", "operations: {cut_outside: {layer: FIRST}}\n");
+        _folder.Write("shop.yaml", "operations: {cut_outside: {layer: FIRST, colour: 7, stroke: \"#000000\"}}\n");
         WaitFor(() => Reads("parts/former-F1.dxf", "FIRST"));
 
-        _folder.Write("shop.yaml", "operations: {cut_outside: {layer: SECOND}}\n");
+        _folder.Write("shop.yaml", "operations: {cut_outside: {layer: SECOND, colour: 7, stroke: \"#000000\"}}\n");
         WaitFor(() => Reads("parts/former-F1.dxf", "SECOND"));
     }
 
