@@ -1,4 +1,5 @@
 using PlanForge.Drafting.Model;
+using PlanForge.Geometry;
 
 namespace PlanForge.Output.Pdf;
 
@@ -121,7 +122,8 @@ public static class PdfWriter
         else
         {
             contents = [file.Reserve()];
-            file.WriteStream(contents[0], PageContent.OfPage(page, frame, forms, letters.Signs));
+            var key = (new Itself<Page>(page), frame, forms.NamesOn(page), letters.Signs.All);
+            file.WriteStream(contents[0], letters.Packed.Kept.Pages.Of(key, () => PackedStream.Of(PageContent.OfPage(page, frame, forms, letters.Signs))));
         }
 
         var text = file.Begin(numbers.Own);

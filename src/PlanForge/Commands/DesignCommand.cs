@@ -22,6 +22,9 @@ internal abstract class DesignCommand<T>(Terminal terminal, bool isQuiet)
     /// <summary>How many arrangements of each stock's parts are tried.</summary>
     protected virtual int Effort => NestOptions.UsualEffort;
 
+    /// <summary>What is kept from earlier runs on the same description; nothing, where there are several descriptions.</summary>
+    protected virtual KeptWork Kept => new();
+
     /// <summary>True when only warnings and errors are wanted.</summary>
     protected bool IsQuiet => isQuiet;
 
@@ -73,15 +76,16 @@ internal abstract class DesignCommand<T>(Terminal terminal, bool isQuiet)
     }
 
     /// <summary>Works out what is to be shown or written; called on any thread, several designs at a time.</summary>
-    protected abstract T WorkOut(Design design, CancellationToken stop);
+    protected abstract T WorkOut(Design design, KeptWork kept, CancellationToken stop);
 
     /// <summary>Shows or writes it.</summary>
     protected abstract ExitCode Use(string file, Design design, T result, CancellationToken stop);
 
     private Worked Work(string file, CancellationToken stop)
     {
-        var planning = Planner.Plan(file, Effort, stop);
-        return new(planning, planning.Design is { } design ? WorkOut(design, stop) : default);
+        var kept = Kept;
+        var planning = Planner.Plan(file, Effort, kept, stop);
+        return new(planning, planning.Design is { } design ? WorkOut(design, kept, stop) : default);
     }
 
     private ExitCode Finish(string file, Task<Worked> task, CancellationToken stop)

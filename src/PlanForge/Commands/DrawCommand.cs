@@ -14,8 +14,8 @@ internal class DrawCommand(Terminal terminal, bool isQuiet, string folder, DrawC
 
     protected override int Effort => choice.Effort;
 
-    protected override DesignOutput WorkOut(Design design, CancellationToken stop) =>
-        DesignFiles.Of(design, choice, stop);
+    protected override DesignOutput WorkOut(Design design, KeptWork kept, CancellationToken stop) =>
+        DesignFiles.Of(design, choice, kept, stop);
 
     protected override ExitCode Use(string file, Design design, DesignOutput result, CancellationToken stop)
     {

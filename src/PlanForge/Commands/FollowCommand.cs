@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using PlanForge.Designs;
 using PlanForge.Folders;
 using PlanForge.Following;
 using PlanForge.Terminals;
@@ -9,6 +10,7 @@ namespace PlanForge.Commands;
 internal sealed class FollowCommand(Terminal terminal, bool isQuiet, string folder, DrawChoice choice, IDisk disk)
 {
     private readonly Messages _messages = new(terminal, isQuiet);
+    private readonly KeptWork _kept = new();
     private bool _hasDrawn;
 
     /// <summary>Runs the command: Ctrl-C is how it ends, not a fault.</summary>
@@ -40,23 +42,30 @@ internal sealed class FollowCommand(Terminal terminal, bool isQuiet, string fold
 
     private FollowedRun Draw(string file, CancellationToken stop)
     {
-        var draw = new TimedDraw(terminal, isQuiet, folder, choice, disk, _hasDrawn ? "redrawn" : "drawn");
+        var draw = new TimedDraw(terminal, isQuiet, folder, choice, disk, _kept, _hasDrawn ? "redrawn" : "drawn");
         var code = draw.Run([file], stop);
         if (code != ExitCode.Done && _hasDrawn)
         {
             _messages.Line("nothing was written; what was drawn last is kept");
         }
 
-        _hasDrawn |= code == ExitCode.Done;
+        if (code == ExitCode.Done)
+        {
+            _hasDrawn = true;
+            _kept.EndRun();
+        }
+
         terminal.Results.Flush();
         return new(code, draw.Planning);
     }
 
     /// <summary>A drawing that tells how long it took; what it took is for the terminal alone.</summary>
-    private sealed class TimedDraw(Terminal terminal, bool isQuiet, string folder, DrawChoice choice, IDisk disk, string word)
+    private sealed class TimedDraw(Terminal terminal, bool isQuiet, string folder, DrawChoice choice, IDisk disk, KeptWork kept, string word)
         : DrawCommand(terminal, isQuiet, folder, choice, disk)
     {
         private readonly Stopwatch _clock = Stopwatch.StartNew();
+
+        protected override KeptWork Kept => kept;
 
         protected override void Show(string summary) =>
             base.Show(FormattableString.Invariant($"{word} in {_clock.ElapsedMilliseconds} ms: {summary}"));

@@ -16,11 +16,12 @@ internal static class Planner
     /// <summary>Plans one description.</summary>
     /// <param name="path">The description, as the user gave it.</param>
     /// <param name="effort">How many arrangements of each stock's parts are tried.</param>
+    /// <param name="kept">What is kept from earlier runs.</param>
     /// <param name="stop">Asked between the stages.</param>
     /// <exception cref="IOException">The description or a section file cannot be read.</exception>
     /// <exception cref="UnauthorizedAccessException">The description or a section file may not be read.</exception>
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
-    public static PlanningResult Plan(string path, int effort, CancellationToken stop)
+    public static PlanningResult Plan(string path, int effort, KeptWork kept, CancellationToken stop)
     {
         var texts = new Dictionary<string, string>(StringComparer.Ordinal);
         var sources = ImmutableArray.CreateBuilder<SourceFile>();
@@ -33,7 +34,7 @@ internal static class Planner
         }
 
         stop.ThrowIfCancellationRequested();
-        var parts = PartList.Of(airframe);
+        var parts = PartList.Of(airframe, read.Values, kept.Parts);
         var findings = read.Diagnostics.AddRange(parts.Findings);
         if (parts.Findings.Any(finding => finding.Severity == Severity.Error))
         {
@@ -41,11 +42,11 @@ internal static class Planner
         }
 
         stop.ThrowIfCancellationRequested();
-        var (profile, profileFindings) = ReadProfile(folder, airframe.Cutter, texts, sources, missing);
-        var cutting = Task.Run(() => CutParts.Of(parts.Parts, airframe.Cutter), stop);
-        var nests = Nest(airframe, parts, effort);
+        var (profile, profileFindings) = ReadProfile(folder, airframe.Cutter, texts, sources, missing, kept);
+        var cutting = Task.Run(() => CutParts.Of(parts.Parts, airframe.Cutter, kept.Drawings), stop);
+        var nests = Nest(airframe, parts, effort, kept);
         findings = findings.AddRange(nests.Findings);
-        var plan = PlanSheets.Draw(PlanOptions.Of(airframe, ToolVersion.Producer), parts, nests.Sheets);
+        var plan = PlanSheets.Draw(PlanOptions.Of(airframe, ToolVersion.Producer), parts, nests.Sheets, kept.Drawings);
         findings = findings.AddRange(plan.Findings).AddRange(TileFaults(airframe));
         var cuts = cutting.GetAwaiter().GetResult();
         findings = findings.AddRange(profileFindings).AddRange(cuts.Findings);
@@ -67,7 +68,7 @@ internal static class Planner
     }
 
     /// <summary>The parts on their stock, as far apart as the widest kerf asks for over and above the spacing.</summary>
-    private static NestPlan Nest(AirframeDescription airframe, PartList parts, int effort)
+    private static NestPlan Nest(AirframeDescription airframe, PartList parts, int effort, KeptWork kept)
     {
         var kerf = 0.0;
         foreach (var part in parts.Parts)
@@ -78,7 +79,7 @@ internal static class Planner
             }
         }
 
-        return NestPlan.Of(parts.Parts, airframe.Stock, airframe.DisplayUnit, new() { Effort = effort, Kerf = kerf });
+        return NestPlan.Of(parts.Parts, airframe.Stock, airframe.DisplayUnit, new() { Effort = effort, Kerf = kerf }, kept.Drawings);
     }
 
     /// <summary>Reads a description with its section files; builds nothing.</summary>
@@ -123,7 +124,7 @@ internal static class Planner
     }
 
     private static (CutProfile? Profile, ImmutableArray<Diagnostic> Findings) ReadProfile(
-        string folder, CutterDescription cutter, Dictionary<string, string> texts, ImmutableArray<SourceFile>.Builder sources, ICollection<string> missing)
+        string folder, CutterDescription cutter, Dictionary<string, string> texts, ImmutableArray<SourceFile>.Builder sources, ICollection<string> missing, KeptWork kept)
     {
         if (cutter.Profile is not { } profile)
         {
@@ -131,7 +132,7 @@ internal static class Planner
         }
 
         return ReadSection(folder, profile.File, texts, sources, missing) is { } text
-            ? CutProfileFile.Read(folder + profile.File, text)
+            ? kept.Profiles.Of((folder + profile.File, text), () => CutProfileFile.Read(folder + profile.File, text))
             : (null, [Diagnostic.Error(profile.At, $"there is no file `{profile.File}` beside the description")]);
     }
 

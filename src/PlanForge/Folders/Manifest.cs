@@ -1,4 +1,3 @@
-using System.Security.Cryptography;
 using System.Text.Json;
 
 namespace PlanForge.Folders;
@@ -15,20 +14,20 @@ internal static class Manifest
     /// <summary>Writes the list; the same files give the same bytes.</summary>
     /// <param name="design">The design's name.</param>
     /// <param name="files">All files but the list itself.</param>
-    public static OutputFile Of(string design, IEnumerable<OutputFile> files) => new(FileName, JsonText.Write(json =>
+    /// <param name="kept">What is kept from earlier runs; null for nothing.</param>
+    public static OutputFile Of(string design, IEnumerable<OutputFile> files, KeptFiles? kept = null) => new(FileName, JsonText.Write(json =>
     {
-        Span<byte> hash = stackalloc byte[SHA256.HashSizeInBytes];
+        kept ??= new();
         json.WriteStartObject();
         json.WriteString(Tool, ToolVersion.Text);
         json.WriteString("design", design);
         json.WriteStartArray(Files);
         foreach (var file in files.OrderBy(file => file.Path, StringComparer.Ordinal))
         {
-            SHA256.HashData(file.Content.Span, hash);
             json.WriteStartObject();
             json.WriteString(Path, file.Path);
             json.WriteNumber("bytes", file.Content.Length);
-            json.WriteString("sha256", Convert.ToHexStringLower(hash));
+            json.WriteString("sha256", kept.HashOf(file));
             json.WriteEndObject();
         }
 
