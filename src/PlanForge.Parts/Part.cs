@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PlanForge.Airframe;
 using PlanForge.Geometry;
 
 namespace PlanForge.Parts;
@@ -37,7 +38,14 @@ public sealed record Part(
     ImmutableArray<PartDimension> Dimensions,
     ImmutableArray<PartTable> Tables,
     ImmutableArray<string> Notes,
-    ImmutableArray<Figure> Figures);
+    ImmutableArray<Figure> Figures)
+{
+    /// <summary>
+    /// The fingerprint of the part as it was made, by which a builder tells whether wood or paper in hand is current; null on a part that
+    /// was put together otherwise. A part that is turned or lettered anew keeps it.
+    /// </summary>
+    public Fingerprint? Fingerprint { get; init; }
+}
 
 /// <summary>How a part comes into being.</summary>
 public enum Making

@@ -75,7 +75,9 @@ internal sealed class PartSketch
         Build(id, kind, title, Making.Cut, material, thickness, quantity, grainAngle);
 
     private Part Build(
-        string id, string kind, string title, Making making, string material, double thickness, int quantity, double? grainAngle) => new(
+        string id, string kind, string title, Making making, string material, double thickness, int quantity, double? grainAngle)
+    {
+        var part = new Part(
             id,
             kind,
             title,
@@ -90,4 +92,6 @@ internal sealed class PartSketch
             _tables.ToImmutable(),
             _notes.ToImmutable(),
             _figures.ToImmutable());
+        return part with { Fingerprint = PartFingerprint.Of(part) };
+    }
 }

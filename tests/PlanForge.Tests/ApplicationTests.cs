@@ -133,7 +133,7 @@ public sealed class ApplicationTests : IDisposable
         Assert.StartsWith($"{_folder["plans"]}/{SmallDesign.FolderName}: ", run.Results, StringComparison.Ordinal);
         string[] cut = ["cradle-foot", "cradle-front", "cradle-rear", "former-F1", "level-rest-wing-root", "level-rest-wing-tip"];
         Assert.Equal(
-            ["manifest.json", "parts/", .. cut.SelectMany(part => new[] { $"parts/{part}.dxf", $"parts/{part}.svg" }), "plan-a4.pdf", "plan.pdf", "report.json", "sheets/"],
+            ["description/", "description/a.yaml", "manifest.json", "parts/", .. cut.SelectMany(part => new[] { $"parts/{part}.dxf", $"parts/{part}.svg" }), "plan-a4.pdf", "plan.pdf", "report.json", "sheets/"],
             _folder.Everything($"plans/{SmallDesign.FolderName}").Where(path => !path.StartsWith("sheets/s", StringComparison.Ordinal)));
     }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PlanForge.Airframe;
 using PlanForge.Geometry;
 
 namespace PlanForge.Drafting.Model;
@@ -15,6 +16,9 @@ public sealed record Sheet(
 {
     /// <summary>Where each part or view is, in reading order.</summary>
     public ImmutableArray<Bookmark> Bookmarks { get; init; } = [];
+
+    /// <summary>The fingerprint of what is drawn on it, by which a builder tells whether a printed sheet is current; null where it carries none.</summary>
+    public Fingerprint? Fingerprint { get; init; }
 
     /// <summary>The views that are not at true size; all else is.</summary>
     public ImmutableArray<ScaledView> ScaledViews { get; init; } = [];

@@ -46,9 +46,10 @@ public sealed record NestDrawing(
 
             // Rather a key wider than the sheet than a sheet nobody can read.
             var own = Math.Max(LeastTextWidth, sheet.Length * scale);
+            var (parts, key) = DrawParts(sheet, units, scale);
             foreach (var textWidth in new[] { own, Math.Min(2 * own, width), width })
             {
-                if (Draw(sheet, units, reduction, textWidth) is var drawing && drawing.Bounds.Width <= width && drawing.Bounds.Height <= height)
+                if (Draw(sheet, units, reduction, textWidth, parts, key) is var drawing && drawing.Bounds.Width <= width && drawing.Bounds.Height <= height)
                 {
                     return drawing;
                 }
@@ -58,11 +59,10 @@ public sealed record NestDrawing(
         return null;
     }
 
-    private static NestDrawing Draw(NestedSheet sheet, ShownUnits units, int reduction, double textWidth)
+    /// <summary>The sheet with its parts and what is written on them, and the key of their numbers.</summary>
+    private static (Sketch Parts, List<string> Key) DrawParts(NestedSheet sheet, ShownUnits units, double scale)
     {
-        var name = FormattableString.Invariant($"1:{reduction}");
-        var scale = 1.0 / reduction;
-        var place = new Bounds2(0, 0, sheet.Length * scale, sheet.Width * scale);
+        var place = PlaceOf(sheet, scale);
         var sketch = new Sketch();
         var edge = LineConventions.StyleOf(LineUse.Edge);
         sketch.Stroke(Layer.Reference, Path2.Rectangle(place), edge);
@@ -85,7 +85,18 @@ public sealed record NestDrawing(
             labels.Add(part.Part, contours);
         }
 
-        var key = labels.Draw();
+        return (sketch, [.. labels.Draw()]);
+    }
+
+    private static Bounds2 PlaceOf(NestedSheet sheet, double scale) => new(0, 0, sheet.Length * scale, sheet.Width * scale);
+
+    private static NestDrawing Draw(NestedSheet sheet, ShownUnits units, int reduction, double textWidth, Sketch parts, List<string> key)
+    {
+        var name = FormattableString.Invariant($"1:{reduction}");
+        var scale = 1.0 / reduction;
+        var place = PlaceOf(sheet, scale);
+        var sketch = new Sketch();
+        sketch.Add(parts);
         DrawDimensions(sketch, sheet, place, scale, units);
         DrawAbove(sketch, place.MaxY, sheet.Title, TextWrap.Lines(Details(sheet, units, name), textWidth, LetteringSizes.Least), units);
         DrawBelow(sketch, key, textWidth);
@@ -145,9 +156,8 @@ public sealed record NestDrawing(
     }
 
     // The key in columns: a number is found faster below another than in a row of text.
-    private static void DrawBelow(Sketch sketch, IEnumerable<string> key, double width)
+    private static void DrawBelow(Sketch sketch, List<string> entries, double width)
     {
-        var entries = key.ToList();
         if (entries.Count == 0)
         {
             return;

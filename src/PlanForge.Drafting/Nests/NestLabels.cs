@@ -25,7 +25,7 @@ internal sealed class NestLabels(Sketch sketch, Bounds2 sheet)
     // Clear of the texts by this much, a leader is not taken for a stroke of theirs.
     private const double Air = 0.5;
 
-    private readonly List<(Part Part, ImmutableArray<Path2> Contours, EvenOddArea Inside, double Area)> _parts = [];
+    private readonly List<(Part Part, ImmutableArray<Path2> Contours, EvenOddArea Inside, Bounds2 Bounds, double Area)> _parts = [];
     private readonly List<Path2> _lines = [Path2.Rectangle(sheet)];
     private readonly List<Bounds2> _texts = [];
     private readonly List<string> _key = [];
@@ -37,7 +37,8 @@ internal sealed class NestLabels(Sketch sketch, Bounds2 sheet)
     {
         var outlines = contours.Where(contour => contour.SignedArea > 0).ToList();
         _lines.AddRange(contours);
-        _parts.Add((part, contours, new(outlines, Tolerance), outlines.Sum(outline => outline.SignedArea)));
+        var bounds = outlines.Aggregate(Bounds2.Empty, static (all, outline) => all.Joined(outline.Bounds));
+        _parts.Add((part, contours, new(outlines, Tolerance), bounds.Grown(Tolerance), outlines.Sum(outline => outline.SignedArea)));
     }
 
     /// <summary>Keeps all texts off a line.</summary>
@@ -82,12 +83,12 @@ internal sealed class NestLabels(Sketch sketch, Bounds2 sheet)
 
     private bool Write(string text, int part, Occupancy occupancy)
     {
-        var (_, contours, _, _) = _parts[part];
+        var contours = _parts[part].Contours;
         var material = new EvenOddArea(contours, Tolerance);
         var extents = TextExtents.Of(text, default, Height, 0);
         var middle = contours[0].Bounds.Centre;
-        var corner = occupancy.Find(extents.Width, extents.Height, middle, at => OwnerOf(at) == part && material.Contains(at))
-            ?? occupancy.Find(extents.Width, extents.Height, middle, at => OwnerOf(at) == part);
+        var corner = occupancy.Find(extents.Width, extents.Height, middle, at => IsOwner(part, at) && material.Contains(at))
+            ?? occupancy.Find(extents.Width, extents.Height, middle, at => IsOwner(part, at));
         if (corner is not { } found)
         {
             return false;
@@ -123,20 +124,27 @@ internal sealed class NestLabels(Sketch sketch, Bounds2 sheet)
         _texts.Add(box);
     }
 
-    /// <summary>The part a place lies in: of a part and one in its opening, the inner one.</summary>
-    private int OwnerOf(Point2 at)
+    /// <summary>True when a place lies in a part; of a part and one in its opening, in the inner one only.</summary>
+    private bool IsOwner(int part, Point2 at)
     {
-        var (owner, least) = (-1, double.PositiveInfinity);
+        if (!Holds(part, at))
+        {
+            return false;
+        }
+
+        var area = _parts[part].Area;
         for (var i = 0; i < _parts.Count; i++)
         {
-            if (_parts[i].Area < least && _parts[i].Inside.Contains(at))
+            if (i != part && (_parts[i].Area < area || (_parts[i].Area == area && i < part)) && Holds(i, at))
             {
-                (owner, least) = (i, _parts[i].Area);
+                return false;
             }
         }
 
-        return owner;
+        return true;
     }
+
+    private bool Holds(int part, Point2 at) => _parts[part].Bounds.Contains(at) && _parts[part].Inside.Contains(at);
 
     private bool IsClear(Point2 from, Point2 to)
     {

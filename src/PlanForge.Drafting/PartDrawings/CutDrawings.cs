@@ -7,7 +7,7 @@ using PlanForge.Parts;
 
 namespace PlanForge.Drafting.PartDrawings;
 
-/// <summary>Draws a part for the cutting machine: cut lines, scored marks inside the part, its engraved name, nothing else.</summary>
+/// <summary>Draws a part for the cutting machine: cut lines, scored marks inside the part, its engraved name and fingerprint, nothing else.</summary>
 public static class CutDrawings
 {
     // Chords for the outline at which marks end: a mark may end this much off the edge, mm. Far below the width of a beam.
@@ -98,20 +98,23 @@ public static class CutDrawings
             }
         }
 
-        if (isNamed)
-        {
-            return;
-        }
-
         var occupancy = new Occupancy(PartOutline.BoundsOf(part));
         foreach (var item in sketch.Items)
         {
-            occupancy.Mark(((DrawingItem.Stroke)item).Path);
+            occupancy.Mark(item);
         }
 
-        if (PartName.Place(part, material, occupancy, Layer.Score, NameHeight) is { } name)
+        if (!isNamed && PartName.Place(part, part.Title, material, occupancy, Layer.Score, NameHeight) is { } name)
         {
             sketch.Text(name.Layer, name.Content, name.At, name.Height);
+            occupancy.Mark(name);
+        }
+
+        // On a part too small for it the name alone must do.
+        if (part.Fingerprint is { } fingerprint
+            && PartName.Place(part, fingerprint.Code, material, occupancy, Layer.Score, LetteringSizes.Least) is { } code)
+        {
+            sketch.Text(code.Layer, code.Content, code.At, code.Height);
         }
     }
 }

@@ -71,7 +71,7 @@ internal sealed class FlatPart
             }
         }
 
-        var name = PartName.Place(_part, Material, Occupancy, Layer.Notes, _sizes.Name);
+        var name = PartName.Place(_part, _part.Title, Material, Occupancy, Layer.Notes, _sizes.Name);
         if (name is not null)
         {
             Occupancy.Mark(TextExtents.Of(name));

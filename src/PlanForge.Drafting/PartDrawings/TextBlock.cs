@@ -81,7 +81,8 @@ internal sealed class TextBlock
         var what = part.Making == Making.Cut || part.Material.Length > 0 ? part.Material : part.Making == Making.Template && part.Lines.Length > 0 ? "paper template" : "";
         var thickness = part.Thickness > 0 ? " " + Measure.LengthWithUnit(part.Thickness, units, 2) : "";
         var quantity = part.Making == Making.Cut || part.Quantity > 1 ? $", make {Measure.Number(part.Quantity, 0)}" : "";
-        return what + thickness + quantity;
+        var fingerprint = part.Fingerprint is { } own ? $"{(what.Length > 0 ? ", " : "")}{own.Code}" : "";
+        return what + thickness + quantity + fingerprint;
     }
 
     private void AddMaterial(Part part, ShownUnits units)

@@ -33,10 +33,10 @@ internal sealed class PartPlacing
     /// <param name="first">Where everything stands on the first sheet, which carries the revision table.</param>
     /// <param name="layout">Where everything stands on the others.</param>
     /// <param name="units">The units lengths are shown in.</param>
-    /// <param name="kept">What is kept from earlier runs.</param>
-    public PartPlacing(SheetLayout first, SheetLayout layout, ShownUnits units, KeptDrawings kept)
+    /// <param name="kept">What is kept from earlier runs; null for nothing.</param>
+    public PartPlacing(SheetLayout first, SheetLayout layout, ShownUnits units, KeptDrawings? kept = null)
     {
-        (_first, _layout, _units, _kept) = (first, layout, units, kept);
+        (_first, _layout, _units, _kept) = (first, layout, units, kept ?? new());
         _empty = layout.NewSpace(Gap);
     }
 

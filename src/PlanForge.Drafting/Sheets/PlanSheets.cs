@@ -102,9 +102,10 @@ public static class PlanSheets
             : open.Layout;
         var parts = drawings.Select(drawing => drawing.Item.Part).OfType<Part>().Distinct().ToList();
         var title = drawings.Count == 0 ? "Revisions" : string.Join(", ", drawings.Select(drawing => drawing.Item.Kind).Distinct());
+        var fingerprint = DrawingFingerprint.Of(drawings);
         var sketch = new Sketch();
         SheetFrame.Draw(sketch, layout);
-        TitleBlock.Draw(sketch, layout.TitleBlock, options, new(title, number, count, ScaleOf(drawings)));
+        TitleBlock.Draw(sketch, layout.TitleBlock, options, new(title, number, count, ScaleOf(drawings), fingerprint.Code));
         if (!layout.Revisions.IsEmpty)
         {
             RevisionTable.Draw(sketch, new(layout.Revisions.MinX, layout.Revisions.MinY), options.Issue.Revisions);
@@ -120,6 +121,7 @@ public static class PlanSheets
 
         return new(number, title, layout.Paper.Width, layout.Paper.Height, new(sketch.Items), [.. parts.Select(part => part.Id)])
         {
+            Fingerprint = fingerprint,
             Bookmarks = [.. drawings.Select(drawing => new Bookmark(drawing.Item.Title, drawing.Place))],
             ScaledViews = [.. drawings.SelectMany(drawing => drawing.Item.ScaledViews.Select(view => view with { Place = view.Place.MovedBy(drawing.Move) }))],
         };

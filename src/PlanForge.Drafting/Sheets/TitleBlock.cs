@@ -55,7 +55,7 @@ internal static class TitleBlock
     /// <summary>An error for every entry of the description that is too long for its field.</summary>
     public static IEnumerable<Diagnostic> Faults(PlanOptions options)
     {
-        foreach (var field in Fields(options, new("", 1, 1, "1:1")))
+        foreach (var field in Fields(options, new("", 1, 1, "1:1", "")))
         {
             var width = StrokeAlphabet.WidthOf(field.Text, LetteringSizes.Least);
             var room = field.Right - field.Left - (2 * Inset);
@@ -84,7 +84,7 @@ internal static class TitleBlock
             new("Lengths in", Measure.NameOf(options.Unit), Third, Fourth, 2),
             new("Sheet title", sheet.Title, 0, Second, 1),
             new("Creator", issue.Creator, Second, Fourth, 1, "creator", at[3]),
-            new("Fingerprint of the description", issue.Fingerprint.Code, 0, Half, 0),
+            new("Fingerprint of the sheet", sheet.Fingerprint, 0, Half, 0),
             new("Drawn by", options.Version, Half, Second, 0),
             new("Approved by", issue.Approver, Second, Fourth, 0, "approver", at[4]),
             new("Document type", "Plan", Fourth, Width, 0),
@@ -122,4 +122,5 @@ internal static class TitleBlock
 /// <param name="Number">Its number, from 1.</param>
 /// <param name="Count">How many sheets there are.</param>
 /// <param name="Scale">Its scale, such as <c>1:1</c>.</param>
-internal readonly record struct SheetTitle(string Title, int Number, int Count, string Scale);
+/// <param name="Fingerprint">The short form of its fingerprint.</param>
+internal readonly record struct SheetTitle(string Title, int Number, int Count, string Scale, string Fingerprint);

@@ -1,6 +1,5 @@
 using PlanForge.Designs;
 using PlanForge.Folders;
-using PlanForge.Parts;
 using PlanForge.Reports;
 using PlanForge.Terminals;
 
@@ -44,12 +43,10 @@ internal class DrawCommand(Terminal terminal, bool isQuiet, string folder, DrawC
             return ExitCode.CutFileFault;
         }
 
-        DesignFolder.Write(target, result.Files, disk, stop);
+        var changes = DesignFolder.Write(target, result.Files, disk, stop);
         if (!IsQuiet)
         {
-            var cut = design.Parts.Count(part => part.Making == Making.Cut);
-            var stock = design.Nests.Sheets.IsEmpty ? "" : $" on {Counts.Of(design.Nests.Sheets.Length, "sheet")} of stock";
-            Show($"{target}: {Counts.Of(design.Sheets.Sheets.Length, "sheet")}, {Counts.Of(cut, "cut part")}{stock}\n");
+            Show(DrawSummary.Of(target, design, changes));
         }
 
         return ExitCode.Done;

@@ -25,7 +25,9 @@ internal static class DesignFiles
         AddSheets(design, files, kept.Files, stop);
         files.Add(new("report.json", Report.Of(design)));
         files.AddRange(plan.GetAwaiter().GetResult());
-        files.Add(Manifest.Of(design.Airframe.Name, files, kept.Files));
+        var copies = SourceCopies.Of(design.Sources);
+        files.AddRange(copies);
+        files.Add(Manifest.Of(DrawnState.Of(design), copies[0].Path, files, kept.Files));
         return new(files.DrainToImmutable(), faults);
     }
 

@@ -34,14 +34,15 @@ internal sealed class DesignFolder
     /// <param name="files">All files, the manifest among them.</param>
     /// <param name="disk">The file system.</param>
     /// <param name="stop">Asked until the folders change places, never after.</param>
+    /// <returns>What was written, kept and removed.</returns>
     /// <exception cref="FolderFault">The file system refuses, or the folder is not ours to replace.</exception>
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
-    public static void Write(string folder, IReadOnlyList<OutputFile> files, IDisk disk, CancellationToken stop)
+    public static FolderChanges Write(string folder, IReadOnlyList<OutputFile> files, IDisk disk, CancellationToken stop)
     {
         try
         {
             var target = new DirectoryInfo(Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder)));
-            new DesignFolder(target.LinkTarget is null ? target.FullName : target.ResolveLinkTarget(true)!.FullName, disk).Write(files, stop);
+            return new DesignFolder(target.LinkTarget is null ? target.FullName : target.ResolveLinkTarget(true)!.FullName, disk).Write(files, stop);
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
@@ -49,7 +50,7 @@ internal sealed class DesignFolder
         }
     }
 
-    private void Write(IReadOnlyList<OutputFile> files, CancellationToken stop)
+    private FolderChanges Write(IReadOnlyList<OutputFile> files, CancellationToken stop)
     {
         Directory.CreateDirectory(_parent);
         using var held = Lock();
@@ -58,8 +59,11 @@ internal sealed class DesignFolder
         DropLeftOvers();
         try
         {
-            Stage(files, existing, stop);
+            var all = WithHistory(files, existing);
+            var kept = Stage(all, existing, stop);
+            var removed = existing.Ours.Except(all.Select(file => file.Path)).Count(path => File.Exists(Path.Combine(_target, path)));
             PutInPlace();
+            return new(all.Count - kept, kept, removed, existing.Before);
         }
         catch
         {
@@ -110,8 +114,18 @@ internal sealed class DesignFolder
         }
     }
 
-    private void Stage(IReadOnlyList<OutputFile> files, ExistingFolder existing, CancellationToken stop)
+    private static IReadOnlyList<OutputFile> WithHistory(IReadOnlyList<OutputFile> files, ExistingFolder existing)
     {
+        var manifest = files.LastOrDefault(file => file.Path == Manifest.FileName);
+        return manifest is not null && Manifest.Read(manifest.Content)?.State is { } now && History.Next(existing.Before, existing.Earlier, now) is { } history
+            ? [.. files, history]
+            : files;
+    }
+
+    /// <summary>Writes the new folder; returns how many files it shares with the old one.</summary>
+    private int Stage(IReadOnlyList<OutputFile> files, ExistingFolder existing, CancellationToken stop)
+    {
+        var kept = 0;
         Directory.CreateDirectory(_new);
         var folders = new HashSet<string>(StringComparer.Ordinal) { _new };
         foreach (var file in files)
@@ -122,6 +136,7 @@ internal sealed class DesignFolder
             if (existing.Ours.Contains(file.Path) && HasContent(before, file.Content.Span))
             {
                 _disk.Keep(before, path);
+                kept++;
             }
             else
             {
@@ -136,6 +151,7 @@ internal sealed class DesignFolder
         }
 
         stop.ThrowIfCancellationRequested();
+        return kept;
     }
 
     private void KeepOthers(

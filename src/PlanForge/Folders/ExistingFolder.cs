@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PlanForge.CommandLine;
 
 namespace PlanForge.Folders;
@@ -6,9 +7,16 @@ namespace PlanForge.Folders;
 /// <param name="Ours">Paths that an earlier run wrote, whether they still exist or not.</param>
 /// <param name="Others">Files and links of the user's, sorted; paths inside the folder with <c>/</c>.</param>
 /// <param name="OtherFolders">Folders of the user's that hold nothing, sorted.</param>
+/// <param name="Before">What the last run drew; null where there was none.</param>
+/// <param name="Earlier">What was drawn before that, the latest first.</param>
 /// <param name="Mode">Who may read and write the folder, or null where there is none or the system knows no modes.</param>
 internal sealed record ExistingFolder(
-    IReadOnlySet<string> Ours, IReadOnlyList<string> Others, IReadOnlyList<string> OtherFolders, UnixFileMode? Mode)
+    IReadOnlySet<string> Ours,
+    IReadOnlyList<string> Others,
+    IReadOnlyList<string> OtherFolders,
+    DrawnState? Before,
+    ImmutableArray<DrawnState> Earlier,
+    UnixFileMode? Mode)
 {
     /// <summary>Looks at a folder; one that is not there or is empty holds nothing of anybody's.</summary>
     /// <exception cref="FolderFault">It is a file or read-only, or it holds things and no manifest of ours.</exception>
@@ -21,7 +29,7 @@ internal sealed record ExistingFolder(
 
         if (!Directory.Exists(folder))
         {
-            return new(new HashSet<string>(), [], [], null);
+            return new(new HashSet<string>(), [], [], null, [], null);
         }
 
         UnixFileMode? mode = OperatingSystem.IsWindows() ? null : File.GetUnixFileMode(folder);
@@ -32,23 +40,26 @@ internal sealed record ExistingFolder(
 
         if (IsEmpty(folder))
         {
-            return new(new HashSet<string>(), [], [], mode);
+            return new(new HashSet<string>(), [], [], null, [], mode);
         }
 
-        var manifest = Path.Combine(folder, Manifest.FileName);
-        if (!File.Exists(manifest) || Manifest.PathsIn(File.ReadAllBytes(manifest)) is not { } ours)
+        var path = Path.Combine(folder, Manifest.FileName);
+        if (!File.Exists(path) || Manifest.Read(File.ReadAllBytes(path)) is not { } manifest)
         {
             throw new FolderFault(
                 folder,
                 $"the folder holds files but no {Manifest.FileName} of {Syntax.Program}; empty it or choose another with {Syntax.To.Name}");
         }
 
+        var ours = new HashSet<string>(manifest.Paths, StringComparer.Ordinal) { Manifest.FileName, History.FileName };
+        var history = Path.Combine(folder, History.FileName);
+        var earlier = File.Exists(history) ? History.Read(File.ReadAllBytes(history)) : [];
         var others = new List<string>();
         var otherFolders = new List<string>();
         Collect(new(folder), "", ours, others, otherFolders);
         others.Sort(StringComparer.Ordinal);
         otherFolders.Sort(StringComparer.Ordinal);
-        return new(ours, others, otherFolders, mode);
+        return new(ours, others, otherFolders, manifest.State, earlier, mode);
     }
 
     public static bool IsEmpty(string folder) => !Directory.EnumerateFileSystemEntries(folder).Any();

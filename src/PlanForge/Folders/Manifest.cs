@@ -1,26 +1,33 @@
+using System.Collections.Immutable;
 using System.Text.Json;
 
 namespace PlanForge.Folders;
 
-/// <summary>The list of what a run wrote into a design's folder: it tells our files from the user's.</summary>
-internal static class Manifest
+/// <summary>What a run drew and which files of a design's folder it wrote: it tells our files from the user's, and old paper from new.</summary>
+/// <param name="Paths">The paths of all files but the manifest and the history.</param>
+/// <param name="Description">The path of the description as it was drawn; null in a manifest of a version that kept none.</param>
+/// <param name="State">What was drawn; null in a manifest of a version that did not say so.</param>
+internal sealed record Manifest(ImmutableArray<string> Paths, string? Description, DrawnState? State)
 {
     public const string FileName = "manifest.json";
 
     private const string Tool = "planforge";
     private const string Files = "files";
     private const string Path = "path";
+    private const string Copy = "description";
 
-    /// <summary>Writes the list; the same files give the same bytes.</summary>
-    /// <param name="design">The design's name.</param>
-    /// <param name="files">All files but the list itself.</param>
+    /// <summary>The manifest as a file; the same design and files give the same bytes.</summary>
+    /// <param name="state">What was drawn.</param>
+    /// <param name="description">The path of the description among the files.</param>
+    /// <param name="files">All files but the manifest itself.</param>
     /// <param name="kept">What is kept from earlier runs; null for nothing.</param>
-    public static OutputFile Of(string design, IEnumerable<OutputFile> files, KeptFiles? kept = null) => new(FileName, JsonText.Write(json =>
+    public static OutputFile Of(DrawnState state, string description, IEnumerable<OutputFile> files, KeptFiles? kept = null) => new(FileName, JsonText.Write(json =>
     {
         kept ??= new();
         json.WriteStartObject();
-        json.WriteString(Tool, ToolVersion.Text);
-        json.WriteString("design", design);
+        json.WriteString(Tool, state.Version);
+        state.Write(json);
+        json.WriteString(Copy, description);
         json.WriteStartArray(Files);
         foreach (var file in files.OrderBy(file => file.Path, StringComparer.Ordinal))
         {
@@ -35,20 +42,20 @@ internal static class Manifest
         json.WriteEndObject();
     }));
 
-    /// <summary>The paths a list names and its own; null when the bytes are no list of ours.</summary>
-    public static HashSet<string>? PathsIn(ReadOnlyMemory<byte> content)
+    /// <summary>Reads a manifest; null when the bytes are none of ours.</summary>
+    public static Manifest? Read(ReadOnlyMemory<byte> content)
     {
         try
         {
             using var document = JsonDocument.Parse(content);
             var root = document.RootElement;
-            if (root.ValueKind != JsonValueKind.Object || !root.TryGetProperty(Tool, out _)
+            if (root.ValueKind != JsonValueKind.Object || !root.TryGetProperty(Tool, out var tool) || tool.ValueKind != JsonValueKind.String
                 || !root.TryGetProperty(Files, out var files) || files.ValueKind != JsonValueKind.Array)
             {
                 return null;
             }
 
-            var paths = new HashSet<string>(StringComparer.Ordinal) { FileName };
+            var paths = ImmutableArray.CreateBuilder<string>();
             foreach (var file in files.EnumerateArray())
             {
                 if (file.ValueKind != JsonValueKind.Object || !file.TryGetProperty(Path, out var path) || path.ValueKind != JsonValueKind.String)
@@ -59,7 +66,8 @@ internal static class Manifest
                 paths.Add(path.GetString()!);
             }
 
-            return paths;
+            var copy = root.TryGetProperty(Copy, out var named) && named.ValueKind == JsonValueKind.String ? named.GetString() : null;
+            return new(paths.ToImmutable(), copy, DrawnState.Read(root, tool.GetString()!));
         }
         catch (JsonException)
         {

@@ -37,7 +37,8 @@ internal static class Report
         json.WriteString("id", part.Id);
         json.WriteString("kind", part.Kind);
         json.WriteString("title", part.Title);
-        json.WriteString("making", part.Making == Making.Cut ? "cut" : "template");
+        json.WriteString("making", part.Making switch { Making.Cut => "cut", Making.Template => "template", _ => "view" });
+        json.WriteString("fingerprint", part.Fingerprint?.Code);
         if (part.Making == Making.Cut)
         {
             json.WriteString("material", part.Material);
@@ -77,6 +78,7 @@ internal static class Report
             json.WriteStartObject();
             json.WriteNumber("number", sheet.Number);
             json.WriteString("title", sheet.Title);
+            json.WriteString("fingerprint", sheet.Fingerprint?.Code);
             json.WriteNumber("width_mm", FigureUnits.Rounded(sheet.Width));
             json.WriteNumber("height_mm", FigureUnits.Rounded(sheet.Height));
             json.WriteStartArray("parts");

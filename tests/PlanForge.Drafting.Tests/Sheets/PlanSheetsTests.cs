@@ -157,7 +157,7 @@ public class PlanSheetsTests
             foreach (var expected in new[]
             {
                 "Oxbow 1420", "B", sheet.Title, $"{sheet.Number} of {sheets.Sheets.Length}", "1:1", "mm", "A. Builder", "C. Draught", "D. Checker",
-                "2026-11-25", "PlanForge 0.1.0", "1234-56",
+                "2026-11-25", "PlanForge 0.1.0", sheet.Fingerprint!.Value.Code,
             })
             {
                 Assert.Contains(expected, texts);

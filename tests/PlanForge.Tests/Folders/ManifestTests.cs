@@ -12,7 +12,7 @@ public sealed class ManifestTests
     [Fact]
     public void Manifest_states_size_and_hash_of_every_file_sorted_by_path()
     {
-        var manifest = Manifest.Of("Oxbow 1420", [File("parts/b.dxf", "abc"), File("parts/B.dxf", ""), File("a.pdf", "abc")]);
+        var manifest = Manifest.Of(Empty with { Design = "Oxbow 1420" }, "a.pdf", [File("parts/b.dxf", "abc"), File("parts/B.dxf", ""), File("a.pdf", "abc")]);
 
         Assert.Equal("manifest.json", manifest.Path);
         using var document = JsonDocument.Parse(manifest.Content);
@@ -26,9 +26,9 @@ public sealed class ManifestTests
     }
 
     [Fact]
-    public void Manifest_names_its_files_and_itself_when_read() => Assert.Equal(
-        ["a.pdf", "manifest.json"],
-        Manifest.PathsIn(Manifest.Of("x", [File("a.pdf", "abc")]).Content)!.Order(StringComparer.Ordinal));
+    public void Manifest_names_its_files_when_read() => Assert.Equal(
+        ["a.pdf"],
+        Manifest.Read(Manifest.Of(Empty, "a.pdf", [File("a.pdf", "abc")]).Content)!.Paths.Order(StringComparer.Ordinal));
 
     [Theory]
     [InlineData("")]
@@ -38,7 +38,9 @@ public sealed class ManifestTests
     [InlineData("""{"planforge": "0.1.0"}""")]
     [InlineData("""{"planforge": "0.1.0", "files": ["a.pdf"]}""")]
     [InlineData("""{"planforge": "0.1.0", "files": [{"path": 1}]}""")]
-    public void Other_text_is_no_manifest(string text) => Assert.Null(Manifest.PathsIn(Encoding.UTF8.GetBytes(text)));
+    public void Other_text_is_no_manifest(string text) => Assert.Null(Manifest.Read(Encoding.UTF8.GetBytes(text)));
+
+    private static DrawnState Empty => new("x", "", "", ToolVersion.Text, [], []);
 
     private static OutputFile File(string path, string text) => new(path, Encoding.UTF8.GetBytes(text));
 }
