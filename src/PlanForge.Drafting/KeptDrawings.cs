@@ -26,11 +26,20 @@ public sealed class KeptDrawings
     /// <summary>Parts for the cutter with what was found, by part and all that is read of the cutter.</summary>
     internal Kept<CutKey, (CutDrawing? Drawing, ImmutableArray<Diagnostic> Findings)> Cuts { get; } = new();
 
+    /// <summary>Parts on the cells of a stock, by part and cells.</summary>
+    internal Kept<(Itself<Part> Part, CellGrid Grid), PartShape> Shapes { get; } = new();
+
     /// <summary>Sheets of stock with their parts.</summary>
     internal Kept<NestKey, LaidStock> Nests { get; } = new();
 
     /// <summary>Sheets of stock as drawn.</summary>
     internal Kept<NestDrawingKey, NestDrawing?> NestDrawings { get; } = new();
+
+    /// <summary>Drawings moved to their place on a sheet, by the list of what is drawn and the way.</summary>
+    internal Kept<(Itself<DrawingItem[]> Items, Vector2 Move), ImmutableArray<DrawingItem>> Moved { get; } = new();
+
+    /// <summary>Fingerprints of drawings, by the list of what is drawn, its corner and its scale.</summary>
+    internal Kept<(Itself<DrawingItem[]> Items, Point2 Corner, string Scale), Fingerprint> Fingerprints { get; } = new();
 
     /// <summary>Sheets cut into tiles, by sheet, page and overlap.</summary>
     internal Kept<(Itself<Sheet> Sheet, TileLayout Layout, double Overlap), TiledSheet> Tiled { get; } = new();
@@ -47,8 +56,11 @@ public sealed class KeptDrawings
     {
         Arrangements.EndRun();
         Cuts.EndRun();
+        Shapes.EndRun();
         Nests.EndRun();
         NestDrawings.EndRun();
+        Moved.EndRun();
+        Fingerprints.EndRun();
         Tiled.EndRun();
         TilePages.EndRun();
         (_earlier, _made) = (_made, []);

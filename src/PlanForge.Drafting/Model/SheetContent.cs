@@ -34,7 +34,7 @@ internal static class SheetContent
         return true;
     }
 
-    private static bool IsSame(DrawingItem one, DrawingItem other) => (one, other) switch
+    private static bool IsSame(DrawingItem one, DrawingItem other) => ReferenceEquals(one, other) || (one, other) switch
     {
         (DrawingItem.Stroke a, DrawingItem.Stroke b) => a.Layer == b.Layer && a.Style == b.Style && a.Path.IsSameAs(b.Path),
         (DrawingItem.Fill a, DrawingItem.Fill b) => a.Layer == b.Layer && a.Grey.Equals(b.Grey) && AreSame(a.Paths, b.Paths),

@@ -87,8 +87,8 @@ internal sealed class NestLabels(Sketch sketch, Bounds2 sheet)
         var material = new EvenOddArea(contours, Tolerance);
         var extents = TextExtents.Of(text, default, Height, 0);
         var middle = contours[0].Bounds.Centre;
-        var corner = occupancy.Find(extents.Width, extents.Height, middle, at => IsOwner(part, at) && material.Contains(at))
-            ?? occupancy.Find(extents.Width, extents.Height, middle, at => IsOwner(part, at));
+        var corner = occupancy.Find(extents.Width, extents.Height, middle, at => IsOwner(part, at) && material.Contains(at), _parts[part].Bounds)
+            ?? occupancy.Find(extents.Width, extents.Height, middle, at => IsOwner(part, at), _parts[part].Bounds);
         if (corner is not { } found)
         {
             return false;

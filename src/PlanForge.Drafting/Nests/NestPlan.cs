@@ -39,7 +39,7 @@ public sealed record NestPlan(ImmutableArray<NestedSheet> Sheets, ImmutableArray
             findings.Check(match);
             if (!match.Stocks.IsEmpty)
             {
-                var laid = kept.Nests.Of(new(match.Stocks, match.Parts, options), () => StockNest.Lay(match, options));
+                var laid = kept.Nests.Of(new(match.Stocks, match.Parts, options), () => StockNest.Lay(match, options, kept));
                 sheets.AddRange(laid.Sheets);
                 foreach (var shape in laid.TooLarge)
                 {

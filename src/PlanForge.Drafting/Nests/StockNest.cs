@@ -8,7 +8,8 @@ internal static class StockNest
     /// <summary>The sheets that hold the parts.</summary>
     /// <param name="match">The parts and their stock, of which there is some.</param>
     /// <param name="options">How to lay out.</param>
-    public static LaidStock Lay(StockMatch match, NestOptions options)
+    /// <param name="kept">What is kept from earlier runs.</param>
+    public static LaidStock Lay(StockMatch match, NestOptions options, KeptDrawings kept)
     {
         var blanks = Blank.Of(match.Stocks);
         var clearance = match.Stocks.Max(stock => stock.Spacing) + options.Kerf;
@@ -17,7 +18,7 @@ internal static class StockNest
         var (items, copies) = (new List<PartShape>(), new List<int>());
         foreach (var part in match.Parts)
         {
-            var shape = PartShape.Of(part, grid);
+            var shape = kept.Shapes.Of((new(part), grid), () => PartShape.Of(part, grid));
             if (!Array.Exists(blanks, blank => !blank.IsRemnant && blank.Fits(shape)))
             {
                 tooLarge.Add(shape);

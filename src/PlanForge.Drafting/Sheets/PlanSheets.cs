@@ -55,7 +55,7 @@ public static class PlanSheets
         var sheets = ImmutableArray.CreateBuilder<Sheet>(placing.Sheets.Count);
         foreach (var sheet in placing.Sheets)
         {
-            sheets.Add(kept.Known(Finished(sheet, options, notes, sheets.Count + 1, placing.Sheets.Count)));
+            sheets.Add(kept.Known(Finished(sheet, options, notes, sheets.Count + 1, placing.Sheets.Count, kept)));
         }
 
         var warnings = placing.Warnings.Select(warning => Diagnostic.Warning(options.Sheets.At, warning));
@@ -94,7 +94,7 @@ public static class PlanSheets
 
     private static string SizeOf(double width, double height) => $"{Measure.Number(width, 1)} x {Measure.Number(height, 1)} mm";
 
-    private static Sheet Finished(OpenSheet open, PlanOptions options, FootNotes notes, int number, int count)
+    private static Sheet Finished(OpenSheet open, PlanOptions options, FootNotes notes, int number, int count, KeptDrawings kept)
     {
         var drawings = open.Drawings;
         var layout = open.Layout.Paper.IsRoll
@@ -102,7 +102,7 @@ public static class PlanSheets
             : open.Layout;
         var parts = drawings.Select(drawing => drawing.Item.Part).OfType<Part>().Distinct().ToList();
         var title = drawings.Count == 0 ? "Revisions" : string.Join(", ", drawings.Select(drawing => drawing.Item.Kind).Distinct());
-        var fingerprint = DrawingFingerprint.Of(drawings);
+        var fingerprint = DrawingFingerprint.Of(drawings, kept);
         var sketch = new Sketch();
         SheetFrame.Draw(sketch, layout);
         TitleBlock.Draw(sketch, layout.TitleBlock, options, new(title, number, count, ScaleOf(drawings), fingerprint.Code));
@@ -116,7 +116,8 @@ public static class PlanSheets
         notes.Draw(sketch, layout.FootNotes, drawings.Aggregate(LinesUsed.Of(parts), (used, drawing) => used.And(drawing.Item.Used)));
         foreach (var drawing in drawings)
         {
-            sketch.Add(drawing.Item.Items, drawing.Item.Bounds, drawing.Move);
+            var moved = kept.Moved.Of((new(drawing.Item.List), drawing.Move), () => Sketch.Moved(drawing.Item.Items, drawing.Move));
+            sketch.Add(moved, drawing.Item.Bounds, drawing.Move);
         }
 
         return new(number, title, layout.Paper.Width, layout.Paper.Height, new(sketch.Items), [.. parts.Select(part => part.Id)])
