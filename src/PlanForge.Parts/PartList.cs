@@ -56,9 +56,11 @@ public sealed record PartList(ImmutableArray<Part> Parts, ImmutableArray<Figure>
         var figures = ImmutableArray.CreateBuilder<Figure>();
         var airframeFigures = RiggingFigures.Of(airframe);
         figures.AddRange(airframeFigures);
-        foreach (var kind in Kinds)
+        foreach (var kind in Kinds.Select(kind => Task.Run(() => Make(kind, airframe, kept))).ToList())
         {
-            foreach (var part in kind is FormerParts formers ? formers.Make(airframe, findings, kept.Formers) : kind.Make(airframe, findings))
+            var (made, found) = kind.GetAwaiter().GetResult();
+            findings.AddRange(found);
+            foreach (var part in made)
             {
                 parts.Add(part);
                 figures.AddRange(part.Figures);
@@ -71,5 +73,12 @@ public sealed record PartList(ImmutableArray<Part> Parts, ImmutableArray<Figure>
             AirframeFigures = airframeFigures,
             Arrangement = hasErrors ? null : ArrangementViews.Of(airframe),
         };
+    }
+
+    private static (List<Part> Parts, List<Diagnostic> Findings) Make(IPartKind kind, RiggedAirframe airframe, KeptParts kept)
+    {
+        var findings = new List<Diagnostic>();
+        var parts = kind is FormerParts formers ? formers.Make(airframe, findings, kept.Formers) : kind.Make(airframe, findings);
+        return ([.. parts], findings);
     }
 }

@@ -16,14 +16,22 @@ public static class PlanSheets
     /// <param name="options">What the sheets say and are drawn on.</param>
     /// <param name="list">The parts, and the whole airframe in views for the first sheet; nothing of both makes no sheet.</param>
     /// <param name="nests">The sheets of stock that parts are cut from; they come last, to a scale.</param>
-    /// <param name="kept">What is kept from earlier runs; null for nothing.</param>
     /// <exception cref="ArgumentException">The paper is unknown.</exception>
-    public static PlanSheetsResult Draw(
-        PlanOptions options, PartList list, IReadOnlyList<NestedSheet>? nests = null, KeptDrawings? kept = null)
+    public static PlanSheetsResult Draw(PlanOptions options, PartList list, IReadOnlyList<NestedSheet>? nests = null) =>
+        Draw(options, list, () => nests ?? [], new());
+
+    /// <summary>Draws the sheets, as far as they are not kept from an earlier run.</summary>
+    /// <param name="options">What the sheets say and are drawn on.</param>
+    /// <param name="list">The parts, and the whole airframe in views for the first sheet; nothing of both makes no sheet.</param>
+    /// <param name="nests">Gives the sheets of stock that parts are cut from, when all else is placed: they come last, to a scale.</param>
+    /// <param name="kept">What is kept from earlier runs.</param>
+    /// <exception cref="ArgumentException">The paper is unknown.</exception>
+    public static PlanSheetsResult Draw(PlanOptions options, PartList list, Func<IReadOnlyList<NestedSheet>> nests, KeptDrawings kept)
     {
         ArgumentNullException.ThrowIfNull(options);
         ArgumentNullException.ThrowIfNull(list);
-        kept ??= new();
+        ArgumentNullException.ThrowIfNull(nests);
+        ArgumentNullException.ThrowIfNull(kept);
         var title = options.Issue.Revision.Length > 0 ? $"{options.Name} rev. {options.Issue.Revision}" : options.Name;
         var paper = Paper.Of(options.Sheets.Paper);
         paper = options.Sheets.IsPortrait || paper.IsRoll ? paper : paper.Across();
@@ -47,9 +55,10 @@ public static class PlanSheets
             placing.Add([.. kind]);
         }
 
-        foreach (var nest in nests ?? [])
+        var stock = nests();
+        foreach (var nest in stock)
         {
-            placing.Add(nest, isAlone: nests!.Count == 1);
+            placing.Add(nest, isAlone: stock.Count == 1);
         }
 
         var sheets = ImmutableArray.CreateBuilder<Sheet>(placing.Sheets.Count);

@@ -49,7 +49,7 @@ public static class PdfWriter
         var trueSize = file.Reserve();
         var forms = new SheetForms(file, set, packed);
         var own = set.Pages.Select(page => page.Drawing);
-        var layers = new LayerGroups(file, own.Concat(set.Pages.SelectMany(page => page.Windows).Select(window => window.Sheet.Drawing)));
+        var layers = new LayerGroups(file, own.Concat(forms.Sheets.Concat(set.Pages.Select(page => page.WholeSheet).OfType<Sheet>()).Select(sheet => sheet.Drawing)));
         var signs = new Repertoire("Marks"u8, own);
         var letters = new Letters(packed, new(file, packed.Signs), signs, new(file, signs));
         var attachments = new Attachments(file, info);

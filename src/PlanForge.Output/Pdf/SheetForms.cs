@@ -37,6 +37,9 @@ internal sealed class SheetForms
         }
     }
 
+    /// <summary>The sheets, each once.</summary>
+    public IReadOnlyList<Sheet> Sheets => _sheets;
+
     /// <summary>Appends the name by which content streams refer to a sheet's form.</summary>
     public ByteText AppendResourceName(ByteText text, Sheet sheet) => text.Append("/Sheet"u8).Append(_places[sheet]);
 

@@ -11,6 +11,9 @@ internal class DrawCommand(Terminal terminal, bool isQuiet, string folder, DrawC
 {
     private readonly Dictionary<string, string> _drawn = new(StringComparer.Ordinal);
 
+    /// <summary>What this process wrote to the disk before.</summary>
+    protected virtual WrittenFiles Written => new();
+
     protected override int Effort => choice.Effort;
 
     protected override DesignOutput WorkOut(Design design, KeptWork kept, CancellationToken stop) =>
@@ -43,7 +46,7 @@ internal class DrawCommand(Terminal terminal, bool isQuiet, string folder, DrawC
             return ExitCode.CutFileFault;
         }
 
-        var changes = DesignFolder.Write(target, result.Files, disk, stop);
+        var changes = DesignFolder.Write(target, result.Files, disk, stop, Written);
         if (!IsQuiet)
         {
             Show(DrawSummary.Of(target, design, changes));

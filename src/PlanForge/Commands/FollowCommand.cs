@@ -67,6 +67,8 @@ internal sealed class FollowCommand(Terminal terminal, bool isQuiet, string fold
 
         protected override KeptWork Kept => kept;
 
+        protected override WrittenFiles Written => kept.Files.Written;
+
         protected override void Show(string summary) =>
             base.Show(FormattableString.Invariant($"{word} in {_clock.ElapsedMilliseconds} ms: {summary}"));
     }

@@ -44,10 +44,11 @@ internal static class Planner
         stop.ThrowIfCancellationRequested();
         var (profile, profileFindings) = ReadProfile(folder, airframe.Cutter, texts, sources, missing, kept);
         var cutting = Task.Run(() => CutParts.Of(parts.Parts, airframe.Cutter, kept.Drawings), stop);
-        var nests = Nest(airframe, parts, effort, kept);
-        findings = findings.AddRange(nests.Findings);
-        var plan = PlanSheets.Draw(PlanOptions.Of(airframe, ToolVersion.Producer), parts, nests.Sheets, kept.Drawings);
-        findings = findings.AddRange(plan.Findings).AddRange(TileFaults(airframe));
+        var nesting = Task.Run(() => Nest(airframe, parts, effort, kept), stop);
+        var plan = PlanSheets.Draw(
+            PlanOptions.Of(airframe, ToolVersion.Producer), parts, () => nesting.GetAwaiter().GetResult().Sheets, kept.Drawings);
+        var nests = nesting.GetAwaiter().GetResult();
+        findings = findings.AddRange(nests.Findings).AddRange(plan.Findings).AddRange(TileFaults(airframe));
         var cuts = cutting.GetAwaiter().GetResult();
         findings = findings.AddRange(profileFindings).AddRange(cuts.Findings);
         if (findings.Any(finding => finding.Severity == Severity.Error))

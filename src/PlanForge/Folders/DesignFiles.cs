@@ -19,11 +19,11 @@ internal static class DesignFiles
     {
         // The PDFs take as long as all other files together.
         var plan = Task.Run(() => PlanFiles.Of(design, choice.Print, kept, stop), stop);
+        var pictures = Task.Run(() => Pictures(design, kept.Files, stop), stop);
         var files = ImmutableArray.CreateBuilder<OutputFile>();
         files.AddRange(CutFiles.Of(design, choice.Dxf, kept.Files, stop));
         var faults = CutFileCheck.Of(files, NestedParts(design), design.Airframe.Cutter.HoldingTabs is not null, kept.Files);
-        AddSheets(design, files, kept.Files, stop);
-        files.Add(new("report.json", Report.Of(design)));
+        files.AddRange(pictures.GetAwaiter().GetResult());
         files.AddRange(plan.GetAwaiter().GetResult());
         var copies = SourceCopies.Of(design.Sources);
         files.AddRange(copies);
@@ -45,8 +45,9 @@ internal static class DesignFiles
         return parts;
     }
 
-    private static void AddSheets(Design design, ImmutableArray<OutputFile>.Builder files, KeptFiles kept, CancellationToken stop)
+    private static ImmutableArray<OutputFile> Pictures(Design design, KeptFiles kept, CancellationToken stop)
     {
+        var files = ImmutableArray.CreateBuilder<OutputFile>();
         var sheets = design.Sheets.Sheets;
         var digits = sheets.Length < 100 ? "D2" : "D3";
         foreach (var sheet in sheets)
@@ -55,5 +56,8 @@ internal static class DesignFiles
             var path = $"sheets/sheet-{sheet.Number.ToString(digits, CultureInfo.InvariantCulture)}.svg";
             files.Add(kept.Pictures.Of((new(sheet), path), () => new(path, SvgWriter.Write(sheet))));
         }
+
+        files.Add(new("report.json", Report.Of(design)));
+        return files.DrainToImmutable();
     }
 }

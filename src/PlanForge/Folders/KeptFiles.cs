@@ -13,6 +13,9 @@ internal sealed class KeptFiles
 {
     private readonly Kept<Itself<OutputFile>, string> _hashes = new();
 
+    /// <summary>What was written to the disk.</summary>
+    public WrittenFiles Written { get; } = new();
+
     /// <summary>Pictures of sheets, by sheet and path.</summary>
     public Kept<(Itself<Sheet> Sheet, string Path), OutputFile> Pictures { get; } = new();
 
