@@ -1,7 +1,11 @@
 using System.Collections.Immutable;
 using PlanForge.Airframe.Diagnostics;
+using PlanForge.Airframe.Format;
+using PlanForge.Airframe.Inputs;
 
 namespace PlanForge.Airframe;
+
+#pragma warning disable CS1591 // The parameters of each record say what its properties are.
 
 /// <summary>
 /// A whole airframe as its description gives it: checked, immutable, all lengths in millimetres and all angles in radians.
@@ -47,7 +51,52 @@ public sealed record AirframeDescription(
     BenchDescription Bench,
     ImmutableArray<StockDescription> Stock,
     SheetsDescription Sheets,
-    CutterDescription Cutter);
+    CutterDescription Cutter)
+{
+    public string Name { get => Origin.Read(field, AirframeFormat.Name); init; } = Name;
+
+    public ImmutableArray<string> Notes { get => Origin.Read(field, AirframeFormat.Notes); init; } = Notes;
+
+    public DisplayUnit DisplayUnit { get => Origin.Read(field, AirframeFormat.Units); init; } = DisplayUnit;
+
+    public ImmutableArray<FormerDescription> Formers { get => Origin.Members(field, AirframeFormat.Formers); init; } = Formers;
+
+    public DowelsDescription? Dowels { get => Origin.GivenWithin(field, AirframeFormat.Retention, FittingFormat.Dowels); init; } = Dowels;
+
+    public BoltsDescription? Bolts { get => Origin.GivenWithin(field, AirframeFormat.Retention, FittingFormat.Bolts); init; } = Bolts;
+
+    public TailplaneDescription? Tailplane { get => Origin.Given(field, AirframeFormat.Tailplane); init; } = Tailplane;
+
+    public ThrustLineDescription? ThrustLine { get => Origin.Given(field, AirframeFormat.ThrustLine); init; } = ThrustLine;
+
+    public ImmutableArray<StockDescription> Stock { get => Origin.Members(field, AirframeFormat.Stock); init; } = Stock;
+
+    /// <summary>Parameters whose values were given from outside the file, in the order of their names: what is made of it does not follow the file alone.</summary>
+    public ImmutableArray<NamedParameter> Overrides { get; init; } = [];
+
+    internal Origin Origin { get; init; }
+
+    /// <summary>The same description, whose readings a log notes.</summary>
+    /// <param name="log">The log of whoever makes something from it.</param>
+    public AirframeDescription Watched(InputLog log) => this with
+    {
+        Origin = Origin.Watched(log),
+        Issue = Issue.Watched(log),
+        Wing = Wing.Watched(log),
+        Fuselage = Fuselage.Watched(log),
+        Saddle = Saddle.Watched(log),
+        Shims = Shims.Watched(log),
+        Bench = Bench.Watched(log),
+        Sheets = Sheets.Watched(log),
+        Cutter = Cutter.Watched(log),
+        Formers = Formers.Watched(log),
+        Stock = Stock.Watched(log),
+        Dowels = Dowels?.Watched(log),
+        Bolts = Bolts?.Watched(log),
+        Tailplane = Tailplane?.Watched(log),
+        ThrustLine = ThrustLine?.Watched(log),
+    };
+}
 
 /// <summary>Who issued a design and in which state it is: fields of the title block, as given. Empty where not given.</summary>
 /// <param name="Revision">The revision letter or number.</param>
@@ -66,7 +115,24 @@ public sealed record IssueDescription(
     string Date,
     ImmutableArray<RevisionDescription> Revisions,
     Fingerprint Fingerprint,
-    ImmutableArray<SourcePosition> Fields);
+    ImmutableArray<SourcePosition> Fields)
+{
+    public string Revision { get => Origin.Read(field, AirframeFormat.Revision); init; } = Revision;
+
+    public string Owner { get => Origin.Read(field, AirframeFormat.Owner); init; } = Owner;
+
+    public string Creator { get => Origin.Read(field, AirframeFormat.Creator); init; } = Creator;
+
+    public string Approver { get => Origin.Read(field, AirframeFormat.Approver); init; } = Approver;
+
+    public string Date { get => Origin.Read(field, AirframeFormat.IssueDate); init; } = Date;
+
+    public ImmutableArray<RevisionDescription> Revisions { get => Origin.Read(field, AirframeFormat.Revisions); init; } = Revisions;
+
+    internal Origin Origin { get; init; }
+
+    internal IssueDescription Watched(InputLog log) => this with { Origin = Origin.Watched(log) };
+}
 
 /// <summary>A row of the revision table.</summary>
 /// <param name="Revision">Its letter or number.</param>

@@ -1,13 +1,24 @@
 using System.Collections.Immutable;
 using PlanForge.Airframe.Diagnostics;
+using PlanForge.Airframe.Format;
+using PlanForge.Airframe.Inputs;
 
 namespace PlanForge.Airframe;
+
+#pragma warning disable CS1591 // The parameters of each record say what its properties are.
 
 /// <summary>What the cutting machine needs to know.</summary>
 /// <param name="Kerf">Full width the cutter burns away, mm, or null when it was not measured: then nothing is compensated.</param>
 /// <param name="At">Where it stands.</param>
 public sealed record CutterDescription(double? Kerf, SourcePosition At)
 {
+    public double? Kerf { get => Origin.Read(field, WorkshopFormat.Kerf); init; } = Kerf;
+
+    internal Origin Origin { get; init; }
+
+    internal CutterDescription Watched(InputLog log) => this with { Origin = Origin.Watched(log) };
+
+
     /// <summary>Kerfs by material and thickness; each sheet once.</summary>
     public ImmutableArray<KerfDescription> Kerfs { get; init; } = [];
 

@@ -1,7 +1,11 @@
 using System.Collections.Immutable;
 using PlanForge.Airframe.Diagnostics;
+using PlanForge.Airframe.Format;
+using PlanForge.Airframe.Inputs;
 
 namespace PlanForge.Airframe;
+
+#pragma warning disable CS1591 // The parameters of each record say what its properties are.
 
 /// <summary>How the saddles are cut.</summary>
 /// <param name="SeatTape">Thickness of the tape between wing and saddle, mm, 0 or more.</param>
@@ -20,7 +24,26 @@ public sealed record SaddleDescription(
     double FormHeight,
     double? From,
     double? To,
-    SourcePosition At);
+    SourcePosition At)
+{
+    public double SeatTape { get => Origin.Read(field, FittingFormat.SeatTape); init; } = SeatTape;
+
+    public double Sanding { get => Origin.Read(field, FittingFormat.Sanding); init; } = Sanding;
+
+    public double Depth { get => Origin.Read(field, FittingFormat.SaddleDepth); init; } = Depth;
+
+    public double Abrasive { get => Origin.Read(field, FittingFormat.Abrasive); init; } = Abrasive;
+
+    public double FormHeight { get => Origin.Read(field, FittingFormat.FormHeight); init; } = FormHeight;
+
+    public double? From { get => Origin.Read(field, FittingFormat.SaddleFrom); init; } = From;
+
+    public double? To { get => Origin.Read(field, FittingFormat.SaddleTo); init; } = To;
+
+    internal Origin Origin { get; init; }
+
+    internal SaddleDescription Watched(InputLog log) => this with { Origin = Origin.Watched(log) };
+}
 
 /// <summary>Wing dowels at the leading edge, parallel to the root chord line, one each side of the centre line.</summary>
 /// <param name="Diameter">Measured diameter, mm, over 0.</param>
@@ -30,7 +53,22 @@ public sealed record SaddleDescription(
 /// <param name="Fit">How much wider than the dowel the hole is, mm, 0 or more.</param>
 /// <param name="At">Where it stands.</param>
 public sealed record DowelsDescription(
-    double Diameter, double Spacing, double AboveChord, double Protrusion, double Fit, SourcePosition At);
+    double Diameter, double Spacing, double AboveChord, double Protrusion, double Fit, SourcePosition At)
+{
+    public double Diameter { get => Origin.Read(field, FittingFormat.DowelDiameter); init; } = Diameter;
+
+    public double Spacing { get => Origin.Read(field, FittingFormat.Spacing); init; } = Spacing;
+
+    public double AboveChord { get => Origin.Read(field, FittingFormat.AboveChord); init; } = AboveChord;
+
+    public double Protrusion { get => Origin.Read(field, FittingFormat.Protrusion); init; } = Protrusion;
+
+    public double Fit { get => Origin.Read(field, FittingFormat.Fit); init; } = Fit;
+
+    internal Origin Origin { get; init; }
+
+    internal DowelsDescription Watched(InputLog log) => this with { Origin = Origin.Watched(log) };
+}
 
 /// <summary>Wing bolts near the trailing edge, square to the root chord line.</summary>
 /// <param name="Thread">Thread designation from the tables: M3 to M8, or 4-40, 6-32, 8-32, 10-24, 10-32, 1/4-20.</param>
@@ -39,7 +77,22 @@ public sealed record DowelsDescription(
 /// <param name="Plate">The plate that takes the thread.</param>
 /// <param name="At">Where it stands.</param>
 public sealed record BoltsDescription(
-    string Thread, double Spacing, double AheadOfTrailingEdge, BoltPlateDescription Plate, SourcePosition At);
+    string Thread, double Spacing, double AheadOfTrailingEdge, BoltPlateDescription Plate, SourcePosition At)
+{
+    public string Thread { get => Origin.Read(field, FittingFormat.Thread); init; } = Thread;
+
+    public double Spacing { get => Origin.Read(field, FittingFormat.Spacing); init; } = Spacing;
+
+    public double AheadOfTrailingEdge { get => Origin.Read(field, FittingFormat.AheadOfTrailingEdge); init; } = AheadOfTrailingEdge;
+
+    internal Origin Origin { get; init; }
+
+    internal BoltsDescription Watched(InputLog log) => this with
+    {
+        Origin = Origin.Watched(log),
+        Plate = Plate.Watched(log),
+    };
+}
 
 /// <summary>The plate across the body that takes the wing bolts, parallel to the datum line.</summary>
 /// <param name="Material">What it is cut from.</param>
@@ -47,7 +100,20 @@ public sealed record BoltsDescription(
 /// <param name="Length">Its size fore and aft, mm, over 0, centred on the bolts.</param>
 /// <param name="Gap">Clear distance between the wing's surface at the bolts and the near face of the plate, mm, 0 or more.</param>
 /// <param name="At">Where it stands.</param>
-public sealed record BoltPlateDescription(string Material, double Thickness, double Length, double Gap, SourcePosition At);
+public sealed record BoltPlateDescription(string Material, double Thickness, double Length, double Gap, SourcePosition At)
+{
+    public string Material { get => Origin.Read(field, FittingFormat.PlateMaterial); init; } = Material;
+
+    public double Thickness { get => Origin.Read(field, FittingFormat.PlateThickness); init; } = Thickness;
+
+    public double Length { get => Origin.Read(field, FittingFormat.PlateLength); init; } = Length;
+
+    public double Gap { get => Origin.Read(field, FittingFormat.Gap); init; } = Gap;
+
+    internal Origin Origin { get; init; }
+
+    internal BoltPlateDescription Watched(InputLog log) => this with { Origin = Origin.Watched(log) };
+}
 
 /// <summary>The incidence shims to make.</summary>
 /// <param name="From">Least change of incidence, radians.</param>
@@ -55,20 +121,57 @@ public sealed record BoltPlateDescription(string Material, double Thickness, dou
 /// <param name="Step">Step between shims, radians, over 0. The change of zero makes no shim.</param>
 /// <param name="Width">Width of a shim strip, mm, over 0.</param>
 /// <param name="At">Where it stands.</param>
-public sealed record ShimsDescription(double From, double To, double Step, double Width, SourcePosition At);
+public sealed record ShimsDescription(double From, double To, double Step, double Width, SourcePosition At)
+{
+    public double From { get => Origin.Read(field, FittingFormat.ShimsFrom); init; } = From;
+
+    public double To { get => Origin.Read(field, FittingFormat.ShimsTo); init; } = To;
+
+    public double Step { get => Origin.Read(field, FittingFormat.ShimStep); init; } = Step;
+
+    public double Width { get => Origin.Read(field, FittingFormat.ShimWidth); init; } = Width;
+
+    internal Origin Origin { get; init; }
+
+    internal ShimsDescription Watched(InputLog log) => this with { Origin = Origin.Watched(log) };
+}
 
 /// <summary>The line of thrust.</summary>
 /// <param name="Down">Down-thrust, radians, nose of the shaft down positive.</param>
 /// <param name="Right">Side-thrust, radians, to starboard positive.</param>
 /// <param name="Mount">The motor mount's bolts, or null: then no washers are worked out.</param>
 /// <param name="At">Where it stands.</param>
-public sealed record ThrustLineDescription(double Down, double Right, MountDescription? Mount, SourcePosition At);
+public sealed record ThrustLineDescription(double Down, double Right, MountDescription? Mount, SourcePosition At)
+{
+    public double Down { get => Origin.Read(field, FittingFormat.Down); init; } = Down;
+
+    public double Right { get => Origin.Read(field, FittingFormat.Right); init; } = Right;
+
+    public MountDescription? Mount { get => Origin.Given(field, FittingFormat.Mount); init; } = Mount;
+
+    internal Origin Origin { get; init; }
+
+    internal ThrustLineDescription Watched(InputLog log) => this with
+    {
+        Origin = Origin.Watched(log),
+        Mount = Mount?.Watched(log),
+    };
+}
 
 /// <summary>The four bolts of a motor mount: the corners of a rectangle on the firewall, its middle on the shaft.</summary>
 /// <param name="Across">Distance of the bolts across (y), mm, over 0.</param>
 /// <param name="Up">Distance of the bolts up (z), mm, over 0.</param>
 /// <param name="At">Where it stands.</param>
-public sealed record MountDescription(double Across, double Up, SourcePosition At);
+public sealed record MountDescription(double Across, double Up, SourcePosition At)
+{
+    public double Across { get => Origin.Read(field, FittingFormat.MountAcross); init; } = Across;
+
+    public double Up { get => Origin.Read(field, FittingFormat.MountUp); init; } = Up;
+
+    internal Origin Origin { get; init; }
+
+    internal MountDescription Watched(InputLog log) => this with { Origin = Origin.Watched(log) };
+}
 
 /// <summary>How the set-up is measured at the bench.</summary>
 /// <param name="PinsOutboardOfSide">How far outside the body sides the pins stand, mm, 0 or more.</param>
@@ -83,7 +186,23 @@ public sealed record BenchDescription(
     CradlesDescription Cradles,
     LevelRestsDescription LevelRests,
     double? CordStation,
-    SourcePosition At);
+    SourcePosition At)
+{
+    public double PinsOutboardOfSide { get => Origin.ReadWithin(field, BenchFormat.Pins, BenchFormat.OutboardOfSide); init; } = PinsOutboardOfSide;
+
+    public double Clearance { get => Origin.Read(field, BenchFormat.Clearance); init; } = Clearance;
+
+    public double? CordStation { get => Origin.Read(field, BenchFormat.Cord); init; } = CordStation;
+
+    internal Origin Origin { get; init; }
+
+    internal BenchDescription Watched(InputLog log) => this with
+    {
+        Origin = Origin.Watched(log),
+        Cradles = Cradles.Watched(log),
+        LevelRests = LevelRests.Watched(log),
+    };
+}
 
 /// <summary>The cradles that hold the body with its datum line parallel to the board.</summary>
 /// <param name="Front">Station of the front cradle's front face, mm, or null to have it chosen.</param>
@@ -93,13 +212,37 @@ public sealed record BenchDescription(
 /// <param name="Foot">Length of a foot fore and aft, mm, over 0.</param>
 /// <param name="At">Where it stands.</param>
 public sealed record CradlesDescription(
-    double? Front, double? Rear, string Material, double Thickness, double Foot, SourcePosition At);
+    double? Front, double? Rear, string Material, double Thickness, double Foot, SourcePosition At)
+{
+    public double? Front { get => Origin.Read(field, BenchFormat.FrontCradle); init; } = Front;
+
+    public double? Rear { get => Origin.Read(field, BenchFormat.RearCradle); init; } = Rear;
+
+    public string Material { get => Origin.Read(field, BenchFormat.CradleMaterial); init; } = Material;
+
+    public double Thickness { get => Origin.Read(field, BenchFormat.CradleThickness); init; } = Thickness;
+
+    public double Foot { get => Origin.Read(field, BenchFormat.Foot); init; } = Foot;
+
+    internal Origin Origin { get; init; }
+
+    internal CradlesDescription Watched(InputLog log) => this with { Origin = Origin.Watched(log) };
+}
 
 /// <summary>Where on the wing level rests stand: distances from the centre line, mm, over 0.</summary>
 /// <param name="Root">The inner place, or null for that of the pins.</param>
 /// <param name="Tip">The outer place, or null for nine tenths of the half span.</param>
 /// <param name="At">Where it stands.</param>
-public sealed record LevelRestsDescription(double? Root, double? Tip, SourcePosition At);
+public sealed record LevelRestsDescription(double? Root, double? Tip, SourcePosition At)
+{
+    public double? Root { get => Origin.Read(field, BenchFormat.RootRest); init; } = Root;
+
+    public double? Tip { get => Origin.Read(field, BenchFormat.TipRest); init; } = Tip;
+
+    internal Origin Origin { get; init; }
+
+    internal LevelRestsDescription Watched(InputLog log) => this with { Origin = Origin.Watched(log) };
+}
 
 /// <summary>A sheet of material on hand.</summary>
 /// <param name="Name">Its unique name.</param>
@@ -122,7 +265,30 @@ public sealed record StockDescription(
     double Margin,
     double Spacing,
     ImmutableArray<StockRemnant> Remnants,
-    SourcePosition At);
+    SourcePosition At) : IDescribed<StockDescription>
+{
+    public string Name { get => Origin.Read(field, WorkshopFormat.StockName); init; } = Name;
+
+    public string Material { get => Origin.Read(field, WorkshopFormat.StockMaterial); init; } = Material;
+
+    public double Thickness { get => Origin.Read(field, WorkshopFormat.StockThickness); init; } = Thickness;
+
+    public double Width { get => Origin.Read(field, WorkshopFormat.StockSize); init; } = Width;
+
+    public double Length { get => Origin.Read(field, WorkshopFormat.StockSize); init; } = Length;
+
+    public int? OnHand { get => Origin.Read(field, WorkshopFormat.StockOnHand); init; } = OnHand;
+
+    public double Margin { get => Origin.Read(field, WorkshopFormat.StockMargin); init; } = Margin;
+
+    public double Spacing { get => Origin.Read(field, WorkshopFormat.StockSpacing); init; } = Spacing;
+
+    public ImmutableArray<StockRemnant> Remnants { get => Origin.Read(field, WorkshopFormat.StockRemnants); init; } = Remnants;
+
+    internal Origin Origin { get; init; }
+
+    public StockDescription Watched(InputLog log) => this with { Origin = Origin.Watched(log) };
+}
 
 /// <summary>A rectangle left over of a sheet.</summary>
 /// <param name="Width">Size across the grain, mm, over 0.</param>
@@ -143,7 +309,22 @@ public sealed record SheetsDescription(
     bool IsThirdAngle,
     bool HasBothUnits,
     ImmutableArray<TileDescription> Tiles,
-    SourcePosition At);
+    SourcePosition At)
+{
+    public PaperDescription Paper { get => Origin.Read(field, WorkshopFormat.Paper); init; } = Paper;
+
+    public bool IsPortrait { get => Origin.Read(field, WorkshopFormat.Orientation); init; } = IsPortrait;
+
+    public bool IsThirdAngle { get => Origin.Read(field, WorkshopFormat.Projection); init; } = IsThirdAngle;
+
+    public bool HasBothUnits { get => Origin.Read(field, WorkshopFormat.Lengths); init; } = HasBothUnits;
+
+    public ImmutableArray<TileDescription> Tiles { get => Origin.Read(field, WorkshopFormat.Tiles); init; } = Tiles;
+
+    internal Origin Origin { get; init; }
+
+    internal SheetsDescription Watched(InputLog log) => this with { Origin = Origin.Watched(log) };
+}
 
 /// <summary>Paper by its name, or by its size.</summary>
 /// <param name="Name">A standard name, or the size as written.</param>

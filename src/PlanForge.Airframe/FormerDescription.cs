@@ -1,7 +1,11 @@
 using System.Collections.Immutable;
 using PlanForge.Airframe.Diagnostics;
+using PlanForge.Airframe.Format;
+using PlanForge.Airframe.Inputs;
 
 namespace PlanForge.Airframe;
+
+#pragma warning disable CS1591 // The parameters of each record say what its properties are.
 
 /// <summary>A cross-section frame inside the skins.</summary>
 /// <param name="Name">Its unique name.</param>
@@ -30,7 +34,43 @@ public sealed record FormerDescription(
     LighteningDescription? Lightening,
     ImmutableArray<SlotDescription> Slots,
     ImmutableArray<TabDescription> Tabs,
-    SourcePosition At);
+    SourcePosition At) : IDescribed<FormerDescription>
+{
+    public string Name { get => Origin.Read(field, FormerFormat.Name); init; } = Name;
+
+    public double Station { get => Origin.Read(field, FormerFormat.Station); init; } = Station;
+
+    public double Thickness { get => Origin.Read(field, FormerFormat.Thickness); init; } = Thickness;
+
+    public string Material { get => Origin.Read(field, FormerFormat.Material); init; } = Material;
+
+    public GrainDirection Grain { get => Origin.Read(field, FormerFormat.Grain); init; } = Grain;
+
+    public bool IsCrossFormer { get => Origin.Read(field, FormerFormat.Role); init; } = IsCrossFormer;
+
+    public EdgeBevelDescription? Bevel { get => Origin.Given(field, FormerFormat.Bevel); init; } = Bevel;
+
+    public ImmutableArray<OpeningDescription> Openings { get => Origin.Members(field, FormerFormat.Openings); init; } = Openings;
+
+    public LighteningDescription? Lightening { get => Origin.Given(field, FormerFormat.Lightening); init; } = Lightening;
+
+    public ImmutableArray<SlotDescription> Slots { get => Origin.Members(field, FormerFormat.Slots); init; } = Slots;
+
+    public ImmutableArray<TabDescription> Tabs { get => Origin.Members(field, FormerFormat.Tabs); init; } = Tabs;
+
+    internal Origin Origin { get; init; }
+
+    public FormerDescription Watched(InputLog log) => this with
+    {
+        Origin = Origin.Watched(log),
+        Allowance = Allowance.Watched(log),
+        Openings = Openings.Watched(log),
+        Slots = Slots.Watched(log),
+        Tabs = Tabs.Watched(log),
+        Bevel = Bevel?.Watched(log),
+        Lightening = Lightening?.Watched(log),
+    };
+}
 
 /// <summary>Direction of the wood's grain on a part.</summary>
 public enum GrainDirection
@@ -46,7 +86,18 @@ public enum GrainDirection
 /// <param name="Upper">On the upper edge.</param>
 /// <param name="Lower">On the lower edge.</param>
 /// <param name="Side">On both sides.</param>
-public readonly record struct AllowanceDescription(double Upper, double Lower, double Side);
+public readonly record struct AllowanceDescription(double Upper, double Lower, double Side)
+{
+    public double Upper { get => Origin.Read(field, FormerFormat.UpperAllowance); init; } = Upper;
+
+    public double Lower { get => Origin.Read(field, FormerFormat.LowerAllowance); init; } = Lower;
+
+    public double Side { get => Origin.Read(field, FormerFormat.SideAllowance); init; } = Side;
+
+    internal Origin Origin { get; init; }
+
+    internal AllowanceDescription Watched(InputLog log) => this with { Origin = Origin.Watched(log) };
+}
 
 /// <summary>An edge of a former.</summary>
 public enum FormerEdge
@@ -73,7 +124,18 @@ public enum FormerFace
 /// <param name="Face">The face on which wood is taken off.</param>
 /// <param name="Angle">Angle between the bevel and the square edge, radians, over 0 and under 80 degrees.</param>
 /// <param name="At">Where it stands.</param>
-public sealed record EdgeBevelDescription(FormerEdge Edge, FormerFace Face, double Angle, SourcePosition At);
+public sealed record EdgeBevelDescription(FormerEdge Edge, FormerFace Face, double Angle, SourcePosition At)
+{
+    public FormerEdge Edge { get => Origin.Read(field, FormerFormat.BevelEdge); init; } = Edge;
+
+    public FormerFace Face { get => Origin.Read(field, FormerFormat.BevelFace); init; } = Face;
+
+    public double Angle { get => Origin.Read(field, FormerFormat.BevelAngle); init; } = Angle;
+
+    internal Origin Origin { get; init; }
+
+    internal EdgeBevelDescription Watched(InputLog log) => this with { Origin = Origin.Watched(log) };
+}
 
 /// <summary>An opening: a rectangle with rounded corners, or a circle when both sizes equal twice the corner radius.</summary>
 /// <param name="Across">y of its middle, mm; an opening off the centre line is made on both sides.</param>
@@ -83,13 +145,37 @@ public sealed record EdgeBevelDescription(FormerEdge Edge, FormerFace Face, doub
 /// <param name="CornerRadius">Radius of the corners, mm, 0 to half the smaller size.</param>
 /// <param name="At">Where it stands.</param>
 public sealed record OpeningDescription(
-    double Across, double Height, double Width, double Depth, double CornerRadius, SourcePosition At);
+    double Across, double Height, double Width, double Depth, double CornerRadius, SourcePosition At) : IDescribed<OpeningDescription>
+{
+    public double Across { get => Origin.Read(field, FormerFormat.Across); init; } = Across;
+
+    public double Height { get => Origin.Read(field, FormerFormat.Height); init; } = Height;
+
+    public double Width { get => Origin.Read(field, FormerFormat.Width, FormerFormat.Diameter); init; } = Width;
+
+    public double Depth { get => Origin.Read(field, FormerFormat.Depth, FormerFormat.Diameter); init; } = Depth;
+
+    public double CornerRadius { get => Origin.Read(field, FormerFormat.CornerRadius, FormerFormat.Diameter); init; } = CornerRadius;
+
+    internal Origin Origin { get; init; }
+
+    public OpeningDescription Watched(InputLog log) => this with { Origin = Origin.Watched(log) };
+}
 
 /// <summary>A lightening opening that follows the outline.</summary>
 /// <param name="Rim">Width of the rim that remains, mm, over 0.</param>
 /// <param name="CornerRadius">Radius of the opening's inside corners, mm, 0 or more.</param>
 /// <param name="At">Where it stands.</param>
-public sealed record LighteningDescription(double Rim, double CornerRadius, SourcePosition At);
+public sealed record LighteningDescription(double Rim, double CornerRadius, SourcePosition At)
+{
+    public double Rim { get => Origin.Read(field, FormerFormat.Rim); init; } = Rim;
+
+    public double CornerRadius { get => Origin.Read(field, FormerFormat.InsideRadius); init; } = CornerRadius;
+
+    internal Origin Origin { get; init; }
+
+    internal LighteningDescription Watched(InputLog log) => this with { Origin = Origin.Watched(log) };
+}
 
 /// <summary>A rectangular slot, made on both sides when off the centre line.</summary>
 /// <param name="Across">y of its middle, mm.</param>
@@ -97,7 +183,20 @@ public sealed record LighteningDescription(double Rim, double CornerRadius, Sour
 /// <param name="Width">Size across, mm, over 0.</param>
 /// <param name="Depth">Size up, mm, over 0.</param>
 /// <param name="At">Where it stands.</param>
-public sealed record SlotDescription(double Across, double Height, double Width, double Depth, SourcePosition At);
+public sealed record SlotDescription(double Across, double Height, double Width, double Depth, SourcePosition At) : IDescribed<SlotDescription>
+{
+    public double Across { get => Origin.Read(field, FormerFormat.Across); init; } = Across;
+
+    public double Height { get => Origin.Read(field, FormerFormat.Height); init; } = Height;
+
+    public double Width { get => Origin.ReadAll(field, FormerFormat.SlotSheet); init; } = Width;
+
+    public double Depth { get => Origin.ReadAll(field, FormerFormat.SlotSheet); init; } = Depth;
+
+    internal Origin Origin { get; init; }
+
+    public SlotDescription Watched(InputLog log) => this with { Origin = Origin.Watched(log) };
+}
 
 /// <summary>A rectangular tab on both sides, or on the upper or lower edge.</summary>
 /// <param name="Edge">Which edge it stands on.</param>
@@ -105,7 +204,20 @@ public sealed record SlotDescription(double Across, double Height, double Width,
 /// <param name="Width">Size along the edge, mm, over 0.</param>
 /// <param name="Depth">How far it stands out, mm, over 0.</param>
 /// <param name="At">Where it stands.</param>
-public sealed record TabDescription(TabEdge Edge, double Position, double Width, double Depth, SourcePosition At);
+public sealed record TabDescription(TabEdge Edge, double Position, double Width, double Depth, SourcePosition At) : IDescribed<TabDescription>
+{
+    public TabEdge Edge { get => Origin.Read(field, FormerFormat.TabEdge); init; } = Edge;
+
+    public double Position { get => Origin.Read(field, FormerFormat.TabPosition); init; } = Position;
+
+    public double Width { get => Origin.Read(field, FormerFormat.TabWidth); init; } = Width;
+
+    public double Depth { get => Origin.Read(field, FormerFormat.TabDepth, FormerFormat.TabThrough); init; } = Depth;
+
+    internal Origin Origin { get; init; }
+
+    public TabDescription Watched(InputLog log) => this with { Origin = Origin.Watched(log) };
+}
 
 /// <summary>Where a tab stands.</summary>
 public enum TabEdge

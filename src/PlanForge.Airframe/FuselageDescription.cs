@@ -1,7 +1,11 @@
 using System.Collections.Immutable;
 using PlanForge.Airframe.Diagnostics;
+using PlanForge.Airframe.Format;
+using PlanForge.Airframe.Inputs;
 
 namespace PlanForge.Airframe;
+
+#pragma warning disable CS1591 // The parameters of each record say what its properties are.
 
 /// <summary>The fuselage as its finished outside, symmetric about y = 0.</summary>
 /// <param name="Skin">Thickness of the skins along the surface normal.</param>
@@ -12,13 +16,39 @@ public sealed record FuselageDescription(
     SkinDescription Skin,
     ImmutableArray<FuselageStation> Stations,
     ImmutableArray<LongeronDescription> Longerons,
-    SourcePosition At);
+    SourcePosition At)
+{
+    public ImmutableArray<FuselageStation> Stations { get => Origin.Members(field, FuselageFormat.Stations); init; } = Stations;
+
+    public ImmutableArray<LongeronDescription> Longerons { get => Origin.Members(field, FuselageFormat.Longerons); init; } = Longerons;
+
+    internal Origin Origin { get; init; }
+
+    internal FuselageDescription Watched(InputLog log) => this with
+    {
+        Origin = Origin.Watched(log),
+        Skin = Skin.Watched(log),
+        Stations = Stations.Watched(log),
+        Longerons = Longerons.Watched(log),
+    };
+}
 
 /// <summary>Thickness of the skins, mm, 0 or more, along the surface normal.</summary>
 /// <param name="Side">Sides.</param>
 /// <param name="Top">Top.</param>
 /// <param name="Bottom">Bottom.</param>
-public readonly record struct SkinDescription(double Side, double Top, double Bottom);
+public readonly record struct SkinDescription(double Side, double Top, double Bottom)
+{
+    public double Side { get => Origin.Read(field, FuselageFormat.SkinSide); init; } = Side;
+
+    public double Top { get => Origin.Read(field, FuselageFormat.SkinTop); init; } = Top;
+
+    public double Bottom { get => Origin.Read(field, FuselageFormat.SkinBottom); init; } = Bottom;
+
+    internal Origin Origin { get; init; }
+
+    internal SkinDescription Watched(InputLog log) => this with { Origin = Origin.Watched(log) };
+}
 
 /// <summary>How the outside runs between two stations.</summary>
 public enum Run
@@ -47,7 +77,26 @@ public sealed record FuselageStation(
     double Lower,
     SectionShape Shape,
     Run RunAft,
-    SourcePosition At);
+    SourcePosition At) : IDescribed<FuselageStation>
+{
+    public double Station { get => Origin.Read(field, FuselageFormat.Station); init; } = Station;
+
+    public double UpperHalfBreadth { get => Origin.Read(field, FuselageFormat.HalfBreadth); init; } = UpperHalfBreadth;
+
+    public double LowerHalfBreadth { get => Origin.Read(field, FuselageFormat.HalfBreadth); init; } = LowerHalfBreadth;
+
+    public double Upper { get => Origin.Read(field, FuselageFormat.Upper); init; } = Upper;
+
+    public double Lower { get => Origin.Read(field, FuselageFormat.Lower); init; } = Lower;
+
+    public SectionShape Shape { get => Origin.Read(field, FuselageFormat.Shape); init; } = Shape;
+
+    public Run RunAft { get => Origin.Read(field, FuselageFormat.RunAft); init; } = RunAft;
+
+    internal Origin Origin { get; init; }
+
+    public FuselageStation Watched(InputLog log) => this with { Origin = Origin.Watched(log) };
+}
 
 /// <summary>
 /// The shape of a cross-section: a rectangle whose corners are quarter ellipses with these semi-axes. Zero makes a box,
@@ -68,7 +117,22 @@ public readonly record struct SectionShape(double UpperAcross, double UpperUp, d
 /// <param name="Up">Its size up (z), mm, over 0.</param>
 /// <param name="At">Where it stands.</param>
 public sealed record LongeronDescription(
-    string Name, LongeronPlace Place, double Height, double Across, double Up, SourcePosition At);
+    string Name, LongeronPlace Place, double Height, double Across, double Up, SourcePosition At) : IDescribed<LongeronDescription>
+{
+    public string Name { get => Origin.Read(field, FuselageFormat.LongeronName); init; } = Name;
+
+    public LongeronPlace Place { get => Origin.Read(field, FuselageFormat.Place); init; } = Place;
+
+    public double Height { get => Origin.Read(field, FuselageFormat.SideHeight); init; } = Height;
+
+    public double Across { get => Origin.Read(field, FuselageFormat.LongeronSize); init; } = Across;
+
+    public double Up { get => Origin.Read(field, FuselageFormat.LongeronSize); init; } = Up;
+
+    internal Origin Origin { get; init; }
+
+    public LongeronDescription Watched(InputLog log) => this with { Origin = Origin.Watched(log) };
+}
 
 /// <summary>Where a longeron runs.</summary>
 public enum LongeronPlace

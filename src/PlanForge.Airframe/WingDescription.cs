@@ -1,8 +1,12 @@
 using System.Collections.Immutable;
 using PlanForge.Airframe.Diagnostics;
+using PlanForge.Airframe.Format;
+using PlanForge.Airframe.Inputs;
 using PlanForge.Airframe.Sections;
 
 namespace PlanForge.Airframe;
+
+#pragma warning disable CS1591 // The parameters of each record say what its properties are.
 
 /// <summary>The wing, symmetric about the plane y = 0. Its outside is the finished outside.</summary>
 /// <param name="Placement">Whether the wing lies on the body or the body on the wing.</param>
@@ -17,7 +21,23 @@ public sealed record WingDescription(
     IncidenceDescription Incidence,
     SectionStation Root,
     ImmutableArray<PanelDescription> Panels,
-    SourcePosition At);
+    SourcePosition At)
+{
+    public WingPlacement Placement { get => Origin.Read(field, WingFormat.Placement); init; } = Placement;
+
+    public ImmutableArray<PanelDescription> Panels { get => Origin.Members(field, WingFormat.Panels); init; } = Panels;
+
+    internal Origin Origin { get; init; }
+
+    internal WingDescription Watched(InputLog log) => this with
+    {
+        Origin = Origin.Watched(log),
+        LeadingEdge = LeadingEdge.Watched(log),
+        Incidence = Incidence.Watched(log),
+        Root = Root.Watched(log),
+        Panels = Panels.Watched(log),
+    };
+}
 
 /// <summary>Which part rests on which.</summary>
 public enum WingPlacement
@@ -32,13 +52,31 @@ public enum WingPlacement
 /// <summary>A point on the centre line.</summary>
 /// <param name="Station">x, mm, aft positive.</param>
 /// <param name="Height">z, mm above the datum line.</param>
-public readonly record struct SidePoint(double Station, double Height);
+public readonly record struct SidePoint(double Station, double Height)
+{
+    public double Station { get => Origin.Read(field, WingFormat.Station); init; } = Station;
+
+    public double Height { get => Origin.Read(field, WingFormat.Height); init; } = Height;
+
+    internal Origin Origin { get; init; }
+
+    internal SidePoint Watched(InputLog log) => this with { Origin = Origin.Watched(log) };
+}
 
 /// <summary>A section and the chord it is drawn at.</summary>
 /// <param name="Section">The section of unit chord.</param>
 /// <param name="Chord">Chord, mm, over 0.</param>
 /// <param name="At">Where it stands.</param>
-public sealed record SectionStation(Section Section, double Chord, SourcePosition At);
+public sealed record SectionStation(Section Section, double Chord, SourcePosition At)
+{
+    public Section Section { get => Origin.Read(field, WingFormat.Section); init; } = Section;
+
+    public double Chord { get => Origin.Read(field, WingFormat.Chord); init; } = Chord;
+
+    internal Origin Origin { get; init; }
+
+    internal SectionStation Watched(InputLog log) => this with { Origin = Origin.Watched(log) };
+}
 
 /// <summary>A straight piece of a half wing. Chord, sweep and twist vary linearly along it.</summary>
 /// <param name="Length">Length along the panel (not its projection), mm, over 0.</param>
@@ -48,7 +86,24 @@ public sealed record SectionStation(Section Section, double Chord, SourcePositio
 /// <param name="Twist">Twist of the outer end against the root section, radians, leading edge up positive, about the quarter chord.</param>
 /// <param name="At">Where it stands.</param>
 public sealed record PanelDescription(
-    double Length, double Dihedral, SectionStation Tip, double Sweep, double Twist, SourcePosition At);
+    double Length, double Dihedral, SectionStation Tip, double Sweep, double Twist, SourcePosition At) : IDescribed<PanelDescription>
+{
+    public double Length { get => Origin.Read(field, WingFormat.PanelLength); init; } = Length;
+
+    public double Dihedral { get => Origin.Read(field, WingFormat.Dihedral); init; } = Dihedral;
+
+    public double Sweep { get => Origin.ReadWithin(field, WingFormat.PanelTip, WingFormat.Sweep); init; } = Sweep;
+
+    public double Twist { get => Origin.ReadWithin(field, WingFormat.PanelTip, WingFormat.Twist); init; } = Twist;
+
+    internal Origin Origin { get; init; }
+
+    public PanelDescription Watched(InputLog log) => this with
+    {
+        Origin = Origin.Watched(log),
+        Tip = Tip.Watched(log),
+    };
+}
 
 /// <summary>What the incidence angle is measured on.</summary>
 public enum IncidenceReference
@@ -68,7 +123,16 @@ public enum IncidenceReference
 /// A rise over the chord is the height of the front end over the rear end measured along the chord: angle = asin(rise/chord).
 /// A rise over a length is measured along the datum line: angle = atan(rise/length).
 /// </remarks>
-public sealed record IncidenceDescription(double Angle, IncidenceReference Reference, SourcePosition At);
+public sealed record IncidenceDescription(double Angle, IncidenceReference Reference, SourcePosition At)
+{
+    public double Angle { get => Origin.ReadAll(field, IncidenceFormat.Rise); init; } = Angle;
+
+    public IncidenceReference Reference { get => Origin.Read(field, IncidenceFormat.Reference); init; } = Reference;
+
+    internal Origin Origin { get; init; }
+
+    internal IncidenceDescription Watched(InputLog log) => this with { Origin = Origin.Watched(log) };
+}
 
 /// <summary>The tailplane, symmetric, without dihedral: one straight-tapered panel a side.</summary>
 /// <param name="LeadingEdge">The root section's leading edge on the centre line.</param>
@@ -87,4 +151,22 @@ public sealed record TailplaneDescription(
     SectionStation Tip,
     double Sweep,
     double SeatWidth,
-    SourcePosition At);
+    SourcePosition At)
+{
+    public double Span { get => Origin.Read(field, WingFormat.Span); init; } = Span;
+
+    public double Sweep { get => Origin.ReadWithin(field, WingFormat.TailplaneTip, WingFormat.Sweep); init; } = Sweep;
+
+    public double SeatWidth { get => Origin.Read(field, WingFormat.SeatWidth); init; } = SeatWidth;
+
+    internal Origin Origin { get; init; }
+
+    internal TailplaneDescription Watched(InputLog log) => this with
+    {
+        Origin = Origin.Watched(log),
+        LeadingEdge = LeadingEdge.Watched(log),
+        Incidence = Incidence.Watched(log),
+        Root = Root.Watched(log),
+        Tip = Tip.Watched(log),
+    };
+}

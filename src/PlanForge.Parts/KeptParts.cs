@@ -16,7 +16,7 @@ public sealed class KeptParts
     internal KeptFormers Formers { get; } = new();
 
     /// <summary>Begins a run with the values of its description; null where they are not known.</summary>
-    internal void Begin(DescriptionValues? values) => Formers.Begin(values);
+    internal void Begin(ReadValues? values) => Formers.Begin(values);
 
     /// <summary>The parts, each in place of its like.</summary>
     internal ImmutableArray<Part> Known(ImmutableArray<Part> parts)

@@ -36,16 +36,32 @@ public sealed record PartList(ImmutableArray<Part> Parts, ImmutableArray<Figure>
 
     /// <summary>Makes all parts of a checked description.</summary>
     /// <param name="description">The description.</param>
-    public static PartList Of(AirframeDescription description) => Of(description, null, new());
+    public static PartList Of(AirframeDescription description) =>
+        Of(description, new(), static (airframe, kept) => Kinds.Select(kind => Make(kind, airframe, kept)));
 
-    /// <summary>Makes all parts of a checked description, as far as they are not kept from an earlier run.</summary>
-    /// <param name="description">The description.</param>
+    /// <summary>
+    /// Makes all parts of a checked description, as far as they are not kept from an earlier run, several kinds at a time. The result is
+    /// the same.
+    /// </summary>
+    /// <param name="description">The description; not a watched one, since its log serves one thread.</param>
     /// <param name="values">The values it was made from; null where they are not known.</param>
     /// <param name="kept">What is kept from earlier runs.</param>
-    public static PartList Of(AirframeDescription description, DescriptionValues? values, KeptParts kept)
+    public static PartList Of(AirframeDescription description, ReadValues? values, KeptParts kept)
     {
         ArgumentNullException.ThrowIfNull(kept);
         kept.Begin(values);
+        return Of(description, kept, static (airframe, kept) =>
+        {
+            var started = Kinds.Select(kind => Task.Run(() => Make(kind, airframe, kept))).ToList();
+            return started.Select(kind => kind.GetAwaiter().GetResult());
+        });
+    }
+
+    private static PartList Of(
+        AirframeDescription description,
+        KeptParts kept,
+        Func<RiggedAirframe, KeptParts, IEnumerable<(List<Part> Parts, List<Diagnostic> Findings)>> make)
+    {
         var findings = new List<Diagnostic>();
         if (RiggedAirframe.Of(description, findings) is not { } airframe)
         {
@@ -56,9 +72,8 @@ public sealed record PartList(ImmutableArray<Part> Parts, ImmutableArray<Figure>
         var figures = ImmutableArray.CreateBuilder<Figure>();
         var airframeFigures = RiggingFigures.Of(airframe);
         figures.AddRange(airframeFigures);
-        foreach (var kind in Kinds.Select(kind => Task.Run(() => Make(kind, airframe, kept))).ToList())
+        foreach (var (made, found) in make(airframe, kept))
         {
-            var (made, found) = kind.GetAwaiter().GetResult();
             findings.AddRange(found);
             foreach (var part in made)
             {

@@ -1,6 +1,7 @@
 using PlanForge.Airframe.Diagnostics;
 using PlanForge.Airframe.Format;
 using PlanForge.Airframe.Reading.Yaml;
+using PlanForge.Airframe.Values;
 
 namespace PlanForge.Airframe.Reading;
 
@@ -18,27 +19,35 @@ public static class AirframeReader
     /// Gives the text of a file named in the description, by its path relative to it with <c>/</c> between the parts; null when
     /// there is no such file. Called once for each name; what it throws is the caller's.
     /// </param>
-    public static ReadResult Read(string fileName, string text, Func<string, string?> readSectionFile)
+    public static ReadResult Read(string fileName, string text, Func<string, string?> readSectionFile) =>
+        Read(fileName, text, readSectionFile, ParameterOverrides.None);
+
+    /// <summary>The same, with other values for some parameters than the text gives them.</summary>
+    /// <param name="fileName">The description's name as the user gave it, for messages.</param>
+    /// <param name="text">Its text.</param>
+    /// <param name="readSectionFile">Gives the text of a file named in the description.</param>
+    /// <param name="overrides">The other values; they are checked like the text's own, and the fingerprint is that of what results.</param>
+    public static ReadResult Read(string fileName, string text, Func<string, string?> readSectionFile, ParameterOverrides overrides)
     {
         ArgumentNullException.ThrowIfNull(fileName);
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(readSectionFile);
+        ArgumentNullException.ThrowIfNull(overrides);
         var diagnostics = new DiagnosticList(fileName);
         var files = new SectionFiles(fileName, readSectionFile, diagnostics);
-        MappingValues? values = null;
-        var airframe = YamlLoader.Load(new SourceText(fileName, text), diagnostics) is { } root ? Read(root, files, diagnostics, out values) : null;
-        return diagnostics.HasErrors || airframe is null || values is null
-            ? new(null, diagnostics.ToSorted())
-            : new(airframe, diagnostics.ToSorted()) { Values = new(values, files) };
+        return YamlLoader.Load(new SourceText(fileName, text), diagnostics) is { } root && Read(root, files, overrides, diagnostics) is { } read && !diagnostics.HasErrors
+            ? new(read.Airframe, diagnostics.ToSorted(), read.List) { Values = read.Values }
+            : new(null, diagnostics.ToSorted());
     }
 
-    private static AirframeDescription? Read(YamlMapping root, SectionFiles files, DiagnosticList diagnostics, out MappingValues values)
+    private static (AirframeDescription Airframe, Func<DescribedValues> List, ReadValues Values)? Read(
+        YamlMapping root, SectionFiles files, ParameterOverrides overrides, DiagnosticList diagnostics)
     {
         // Units and parameters are needed before any other value, wherever they stand.
         var units = UnitsOf(root);
         var quantities = new QuantityReader(units, diagnostics);
-        var parameters = ParameterTable.Read(root.Find(AirframeFormat.Parameters.Name), quantities, diagnostics);
-        values = new ValueReader(quantities, parameters, diagnostics).ReadMapping(root, AirframeFormat.Root);
+        var parameters = ParameterTable.Read(root.Find(AirframeFormat.Parameters.Name), overrides, quantities, diagnostics);
+        var values = new ValueReader(quantities, parameters, diagnostics).ReadMapping(root, AirframeFormat.Root);
 
         var findings = new Findings(quantities, diagnostics);
         var sections = new SectionReader(files, diagnostics);
@@ -46,7 +55,7 @@ public static class AirframeReader
         var fuselage = FuselageReader.Read(values.Mapping(AirframeFormat.Fuselage), findings);
         var stock = WorkshopReader.Stock(values.List(AirframeFormat.Stock), findings);
         var cutter = CutterReader.Read(values.Mapping(AirframeFormat.Cutter), findings);
-        var formers = FormerReader.Read(values.List(AirframeFormat.Formers), new(stock, cutter?.Fit ?? 0, findings), findings);
+        var formers = FormerReader.Read(values.List(AirframeFormat.Formers), new(stock, cutter?.Fit ?? 0, cutter?.Origin ?? default, findings), findings);
         var retention = values.Mapping(AirframeFormat.Retention);
         var saddle = FittingReader.Saddle(values.Mapping(AirframeFormat.Saddle), wing, findings);
         var dowels = FittingReader.Dowels(retention?.Mapping(FittingFormat.Dowels));
@@ -81,9 +90,9 @@ public static class AirframeReader
             bench,
             stock,
             sheets,
-            cutter);
+            cutter) { Origin = values.Origin, Overrides = parameters.Overridden() };
         CommonPractice.Check(airframe, findings);
-        return airframe;
+        return (airframe, () => ValueListing.Of(values, files, parameters, units), new(values, files));
     }
 
     /// <summary>The unit of bare numbers; millimetres while the key is missing or wrong, which is reported with the other keys.</summary>

@@ -19,7 +19,7 @@ internal static class BenchReader
             Cradles(cradles, body, findings),
             LevelRests(rests, wing, findings),
             values.Mapping(F.Cord)?.Number(F.CordStation),
-            values.At);
+            values.At) { Origin = values.Origin };
     }
 
     private static CradlesDescription Cradles(MappingValues values, FuselageDescription? body, Findings findings)
@@ -37,7 +37,7 @@ internal static class BenchReader
                     + $"which takes {findings.Length(ahead)} to {findings.Length(ahead + thickness)}");
         }
 
-        return new(frontStation, rearStation, values.Text(F.CradleMaterial), thickness, values.Number(F.Foot), values.At);
+        return new(frontStation, rearStation, values.Text(F.CradleMaterial), thickness, values.Number(F.Foot), values.At) { Origin = values.Origin };
     }
 
     private static void CheckPlace(MappingValues? cradle, double thickness, FuselageDescription? body, Findings findings)
@@ -73,6 +73,6 @@ internal static class BenchReader
             }
         }
 
-        return new(root, tip, values.At);
+        return new(root, tip, values.At) { Origin = values.Origin };
     }
 }

@@ -11,6 +11,7 @@ internal static class CutterReader
         ? null
         : new(values.OptionalNumber(F.Kerf), values.At)
         {
+            Origin = values.Origin,
             Kerfs = Kerfs(values.List(F.Kerfs), findings),
             Fit = values.OptionalNumber(F.SlotFit) ?? 0,
             HoldingTabs = HoldingTabs(values.Mapping(F.HoldingTabs), findings),

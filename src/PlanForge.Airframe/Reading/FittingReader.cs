@@ -35,7 +35,7 @@ internal static class FittingReader
             values.Number(F.FormHeight),
             from,
             to,
-            values.At);
+            values.At) { Origin = values.Origin };
     }
 
     public static DowelsDescription? Dowels(MappingValues? values) => values is null
@@ -46,7 +46,7 @@ internal static class FittingReader
             values.Number(F.AboveChord),
             values.Number(F.Protrusion),
             values.Number(F.Fit),
-            values.At);
+            values.At) { Origin = values.Origin };
 
     public static BoltsDescription? Bolts(MappingValues? values) => values?.Mapping(F.Plate) is not { } plate
         ? null
@@ -59,8 +59,8 @@ internal static class FittingReader
                 plate.Number(F.PlateThickness),
                 plate.Number(F.PlateLength),
                 plate.Number(F.Gap),
-                plate.At),
-            values.At);
+                plate.At) { Origin = plate.Origin },
+            values.At) { Origin = values.Origin };
 
     public static ShimsDescription? Shims(MappingValues? values, Findings findings)
     {
@@ -82,14 +82,14 @@ internal static class FittingReader
                     + $"that makes over {GreatestShimCount} shims");
         }
 
-        return new(from, to, step, values.Number(F.ShimWidth), values.At);
+        return new(from, to, step, values.Number(F.ShimWidth), values.At) { Origin = values.Origin };
     }
 
     public static ThrustLineDescription? ThrustLine(MappingValues? values) => values is null
         ? null
-        : new(values.Number(F.Down), values.Number(F.Right), Mount(values.Mapping(F.Mount)), values.At);
+        : new(values.Number(F.Down), values.Number(F.Right), Mount(values.Mapping(F.Mount)), values.At) { Origin = values.Origin };
 
     private static MountDescription? Mount(MappingValues? values) => values is null
         ? null
-        : new(values.Number(F.MountAcross), values.Number(F.MountUp), values.At);
+        : new(values.Number(F.MountAcross), values.Number(F.MountUp), values.At) { Origin = values.Origin };
 }

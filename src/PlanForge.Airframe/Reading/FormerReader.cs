@@ -33,7 +33,7 @@ internal static class FormerReader
                 ReadLightening(values.Mapping(FormerFormat.Lightening)),
                 ReadSlots(values.List(FormerFormat.Slots), sheets),
                 ReadTabs(values.List(FormerFormat.Tabs), sheets),
-                values.At));
+                values.At) { Origin = values.Origin });
         }
 
         findings.AreNamesDifferent(items, FormerFormat.Name, "a former");
@@ -45,7 +45,7 @@ internal static class FormerReader
         : new(
             values.Number(FormerFormat.UpperAllowance),
             values.Number(FormerFormat.LowerAllowance),
-            values.Number(FormerFormat.SideAllowance));
+            values.Number(FormerFormat.SideAllowance)) { Origin = values.Origin };
 
     private static EdgeBevelDescription? ReadBevel(MappingValues? values) => values is null
         ? null
@@ -53,7 +53,7 @@ internal static class FormerReader
             (FormerEdge)values.Word(FormerFormat.BevelEdge),
             (FormerFace)values.Word(FormerFormat.BevelFace),
             values.Number(FormerFormat.BevelAngle),
-            values.At);
+            values.At) { Origin = values.Origin };
 
     private static ImmutableArray<OpeningDescription> ReadOpenings(List<ReadValue> items, Findings findings)
     {
@@ -82,7 +82,7 @@ internal static class FormerReader
                     values.AtValue(FormerFormat.CornerRadius));
             }
 
-            openings.Add(new(values.Number(FormerFormat.Across), values.Number(FormerFormat.Height), width, depth, radius, values.At));
+            openings.Add(new(values.Number(FormerFormat.Across), values.Number(FormerFormat.Height), width, depth, radius, values.At) { Origin = values.Origin });
         }
 
         return openings.ToImmutable();
@@ -90,7 +90,7 @@ internal static class FormerReader
 
     private static LighteningDescription? ReadLightening(MappingValues? values) => values is null
         ? null
-        : new(values.Number(FormerFormat.Rim), values.Number(FormerFormat.InsideRadius), values.At);
+        : new(values.Number(FormerFormat.Rim), values.Number(FormerFormat.InsideRadius), values.At) { Origin = values.Origin };
 
     private static ImmutableArray<SlotDescription> ReadSlots(List<ReadValue> items, NamedSheets sheets)
     {
@@ -103,8 +103,10 @@ internal static class FormerReader
             }
 
             double width, depth;
+            var origin = values.Origin;
             if (values.Format == FormerFormat.SheetSlot)
             {
+                origin = sheets.SlotOrigin(origin, values.TextValue(FormerFormat.SlotSheet));
                 var (across, along) = (sheets.SlotWidth(values.TextValue(FormerFormat.SlotSheet)), values.Number(FormerFormat.SlotLength));
                 (width, depth) = values.WordText(FormerFormat.SlotRuns) == "across" ? (along, across) : (across, along);
             }
@@ -113,7 +115,7 @@ internal static class FormerReader
                 (width, depth) = (values.Number(FormerFormat.Width), values.Number(FormerFormat.Depth));
             }
 
-            slots.Add(new(values.Number(FormerFormat.Across), values.Number(FormerFormat.Height), width, depth, values.At));
+            slots.Add(new(values.Number(FormerFormat.Across), values.Number(FormerFormat.Height), width, depth, values.At) { Origin = origin });
         }
 
         return slots.ToImmutable();
@@ -136,7 +138,7 @@ internal static class FormerReader
                 values.Format == FormerFormat.SheetTab
                     ? sheets.Thickness(values.TextValue(FormerFormat.TabThrough))
                     : values.Number(FormerFormat.TabDepth),
-                values.At));
+                values.At) { Origin = sheets.TabOrigin(values.Origin, values.Format == FormerFormat.SheetTab ? values.TextValue(FormerFormat.TabThrough) : null) });
         }
 
         return tabs.ToImmutable();

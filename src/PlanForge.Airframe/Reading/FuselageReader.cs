@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PlanForge.Airframe.Format;
+using PlanForge.Airframe.Inputs;
 
 namespace PlanForge.Airframe.Reading;
 
@@ -11,27 +12,29 @@ internal static class FuselageReader
         ? null
         : new(
             ReadSkin(values.Choice(FuselageFormat.Skin)),
-            ReadStations(values.List(FuselageFormat.Stations), values.Word(FuselageFormat.Run), findings),
+            ReadStations(values, findings),
             ReadLongerons(values.List(FuselageFormat.Longerons), findings),
-            values.At);
+            values.At) { Origin = values.Origin };
 
     private static SkinDescription ReadSkin(ReadValue? value)
     {
         if (value is not MappingValues skins)
         {
             var all = (value as NumberValue)?.Number ?? double.NaN;
-            return new(all, all, all);
+            return new(all, all, all) { Origin = value?.Origin ?? default };
         }
 
         var side = skins.Number(FuselageFormat.SkinSide);
-        return new(
-            side,
-            skins.OptionalNumber(FuselageFormat.SkinTop) ?? side,
-            skins.OptionalNumber(FuselageFormat.SkinBottom) ?? side);
+        double? top = skins.OptionalNumber(FuselageFormat.SkinTop), bottom = skins.OptionalNumber(FuselageFormat.SkinBottom);
+        var origin = skins.Origin;
+        origin = top is null ? origin.From(FuselageFormat.SkinTop, origin, FuselageFormat.SkinSide) : origin;
+        origin = bottom is null ? origin.From(FuselageFormat.SkinBottom, origin, FuselageFormat.SkinSide) : origin;
+        return new(side, top ?? side, bottom ?? side) { Origin = origin };
     }
 
-    private static ImmutableArray<FuselageStation> ReadStations(List<ReadValue> items, int run, Findings findings)
+    private static ImmutableArray<FuselageStation> ReadStations(MappingValues fuselage, Findings findings)
     {
+        var items = fuselage.List(FuselageFormat.Stations);
         var stations = ImmutableArray.CreateBuilder<FuselageStation>(items.Count);
         var before = double.NaN;
         foreach (var item in items)
@@ -50,13 +53,13 @@ internal static class FuselageReader
             }
 
             before = double.IsNaN(station) ? before : station;
-            stations.Add(ReadStation(values, station, run, findings));
+            stations.Add(ReadStation(values, station, fuselage, findings));
         }
 
         return stations.ToImmutable();
     }
 
-    private static FuselageStation ReadStation(MappingValues values, double station, int run, Findings findings)
+    private static FuselageStation ReadStation(MappingValues values, double station, MappingValues fuselage, Findings findings)
     {
         var (upperHalf, lowerHalf) = values.Choice(FuselageFormat.HalfBreadth) switch
         {
@@ -82,8 +85,21 @@ internal static class FuselageReader
             upper,
             lower,
             ReadShape(values.Choice(FuselageFormat.Shape), upperHalf, lowerHalf, height, findings),
-            (Run)(values.Has(FuselageFormat.RunAft) ? values.Word(FuselageFormat.RunAft) : run),
-            values.At);
+            (Run)(values.Has(FuselageFormat.RunAft) ? values.Word(FuselageFormat.RunAft) : fuselage.Word(FuselageFormat.Run)),
+            values.At) { Origin = StationOrigin(values, fuselage) };
+    }
+
+    // Corners are held to the size of the station, and a run that is not given is that of the whole body.
+    private static Origin StationOrigin(MappingValues values, MappingValues fuselage)
+    {
+        var origin = values.Origin;
+        var own = origin;
+        foreach (var size in new Key[] { FuselageFormat.HalfBreadth, FuselageFormat.Upper, FuselageFormat.Lower })
+        {
+            origin = origin.From(FuselageFormat.Shape, own, size);
+        }
+
+        return values.Has(FuselageFormat.RunAft) ? origin : origin.From(FuselageFormat.RunAft, fuselage.Origin, FuselageFormat.Run);
     }
 
     private static SectionShape ReadShape(ReadValue? value, double upperHalf, double lowerHalf, double height, Findings findings)
@@ -140,7 +156,7 @@ internal static class FuselageReader
                 values.OptionalNumber(FuselageFormat.SideHeight) ?? 0,
                 across,
                 up,
-                values.At));
+                values.At) { Origin = values.Origin });
         }
 
         return longerons.ToImmutable();

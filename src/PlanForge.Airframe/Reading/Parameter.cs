@@ -11,6 +11,9 @@ internal sealed class Parameter(YamlScalar key)
 
     public ParsedValue? Definition { get; set; }
 
+    /// <summary>The description's own definition where another was given in its place; else null.</summary>
+    public ParsedValue? Described { get; set; }
+
     public ParsedValue? From { get; set; }
 
     public ParsedValue? To { get; set; }

@@ -92,7 +92,7 @@ internal static class ParameterOrder
     private static List<(YamlScalar Scalar, Reference Reference)> Needs(Parameter parameter, Dictionary<string, Parameter> byName)
     {
         var result = new List<(YamlScalar, Reference)>();
-        foreach (var part in new[] { parameter.Definition, parameter.From, parameter.To })
+        foreach (var part in new[] { parameter.Definition, parameter.Described, parameter.From, parameter.To })
         {
             if (part?.Expression is { } expression)
             {

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using PlanForge.Airframe.Diagnostics;
 using PlanForge.Airframe.Expressions;
 using PlanForge.Airframe.Format;
+using PlanForge.Airframe.Inputs;
 using PlanForge.Airframe.Quantities;
 using PlanForge.Airframe.Reading.Yaml;
 
@@ -25,15 +26,13 @@ internal sealed class ParameterTable : IParameters
 
     /// <summary>Reads and works out all parameters.</summary>
     /// <param name="node">What stands behind <c>parameters</c>, or null.</param>
+    /// <param name="overrides">Values that take the place of the description's.</param>
     /// <param name="quantities">Works out quantities.</param>
     /// <param name="diagnostics">Receives what is wrong, but for a node that is no mapping.</param>
-    public static ParameterTable Read(YamlNode? node, QuantityReader quantities, DiagnosticList diagnostics)
+    public static ParameterTable Read(YamlNode? node, ParameterOverrides overrides, QuantityReader quantities, DiagnosticList diagnostics)
     {
         var table = new ParameterTable(quantities, diagnostics);
-        if (node is not YamlMapping mapping)
-        {
-            return table;
-        }
+        var mapping = node as YamlMapping ?? new YamlMapping(default, [], false);
 
         foreach (var entry in mapping.Entries)
         {
@@ -53,6 +52,7 @@ internal sealed class ParameterTable : IParameters
             }
         }
 
+        overrides.Apply(table._byName, scalar => new(scalar.At, scalar, quantities.Parse(scalar, table)), diagnostics);
         foreach (var parameter in ParameterOrder.Of(table._names.ConvertAll(name => table._byName[name]), table._byName, diagnostics))
         {
             table.WorkOut(parameter);
@@ -86,6 +86,36 @@ internal sealed class ParameterTable : IParameters
         return result.ToImmutable();
     }
 
+    /// <summary>The parameters that a parameter's own expression names.</summary>
+    public ImmutableArray<string> NeedsOf(string name) => _byName[name].Definition?.Parameters ?? [];
+
+    /// <summary>Some parameters and all that they were computed from, in the order of their names.</summary>
+    public ImmutableArray<string> Behind(ImmutableArray<string> names)
+    {
+        if (names.IsEmpty)
+        {
+            return [];
+        }
+
+        var behind = new SortedSet<string>(StringComparer.Ordinal);
+        var open = new Stack<string>(names);
+        while (open.TryPop(out var name))
+        {
+            if (behind.Add(name))
+            {
+                foreach (var need in NeedsOf(name))
+                {
+                    open.Push(need);
+                }
+            }
+        }
+
+        return [.. behind];
+    }
+
+    /// <summary>The parameters whose values were given from outside, in the order of their names.</summary>
+    public ImmutableArray<NamedParameter> Overridden() => [.. ToNamed().Where(parameter => _byName[parameter.Name].Described is not null)];
+
     /// <summary>Warns of each parameter that no expression names.</summary>
     public void WarnOfUnused()
     {
@@ -118,24 +148,32 @@ internal sealed class ParameterTable : IParameters
 
     private static void ReadDefinition(Parameter parameter, YamlNode node, ValueReader reader)
     {
+        var place = Place.Root().Of(AirframeFormat.Parameters).Entry(parameter.Key.Text);
         var format = AirframeFormat.Parameters.Format;
         if (node is YamlMapping)
         {
-            var detail = (MappingValues)reader.Read(node, format.Detail, Quote.Text(parameter.Key.Text));
+            var detail = (MappingValues)reader.Read(node, format.Detail, Quote.Text(parameter.Key.Text), place);
             parameter.Definition = detail.Parsed(AirframeFormat.ParameterValue);
             parameter.From = detail.Parsed(AirframeFormat.ParameterFrom);
             parameter.To = detail.Parsed(AirframeFormat.ParameterTo);
         }
         else
         {
-            parameter.Definition = reader.Read(node, AirframeFormat.ParameterValue.Format, Quote.Text(parameter.Key.Text)) as ParsedValue;
+            parameter.Definition = reader.Read(node, AirframeFormat.ParameterValue.Format, Quote.Text(parameter.Key.Text), place) as ParsedValue;
         }
     }
 
     private void WorkOut(Parameter parameter)
     {
-        if (parameter.Definition is not { Expression: { } expression, Scalar: var scalar }
-            || _quantities.Evaluate(scalar, expression, null, this) is not { } value)
+        if (parameter.Definition is not { Expression: { } expression, Scalar: var scalar })
+        {
+            return;
+        }
+
+        var used = new UsedParameters(this);
+        var evaluated = _quantities.Evaluate(scalar, expression, DescribedDimension(parameter), used);
+        parameter.Definition.Parameters = used.Take();
+        if (evaluated is not { } value)
         {
             return;
         }
@@ -163,6 +201,11 @@ internal sealed class ParameterTable : IParameters
 
         string Text(double number) => _quantities.Text(number, dimension);
     }
+
+    // What is given in the place of a definition must be of the same dimension; its faults were reported where it stands.
+    private Dimension? DescribedDimension(Parameter parameter) => parameter.Described is { Expression: { } expression, Scalar: var scalar }
+        ? _quantities.Silent().Evaluate(scalar, expression, null, this)?.Powers.ToDimension()
+        : null;
 
     private double? Limit(ParsedValue? limit, Dimension dimension) => limit?.Expression is { } expression
         ? _quantities.Evaluate(limit.Scalar, expression, dimension, this)?.Value

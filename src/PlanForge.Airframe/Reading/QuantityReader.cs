@@ -15,6 +15,9 @@ internal sealed class QuantityReader(DisplayUnit units, DiagnosticList diagnosti
     // forgotten unit has.
     private const double GreatestLength = 1e5;
 
+    /// <summary>The same, but it says nothing of what is wrong.</summary>
+    public QuantityReader Silent() => new(units, new DiagnosticList(""));
+
     /// <summary>Parses a scalar; null, with the fault reported, when it is no expression.</summary>
     public Expression? Parse(YamlScalar scalar, IParameters parameters)
     {

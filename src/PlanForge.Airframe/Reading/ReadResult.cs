@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PlanForge.Airframe.Diagnostics;
+using PlanForge.Airframe.Values;
 
 namespace PlanForge.Airframe.Reading;
 
@@ -11,5 +12,14 @@ namespace PlanForge.Airframe.Reading;
 public sealed record ReadResult(AirframeDescription? Airframe, ImmutableArray<Diagnostic> Diagnostics)
 {
     /// <summary>The values that were read, to be held against those of another reading; null without an airframe.</summary>
-    public DescriptionValues? Values { get; init; }
+    public ReadValues? Values { get; init; }
+
+    private readonly Func<DescribedValues>? _values;
+
+    /// <summary>The description as a flat list of values; none when it could not be read.</summary>
+    /// <remarks>Listed anew each time, for most runs do not ask.</remarks>
+    public DescribedValues ListValues() => _values?.Invoke() ?? DescribedValues.None;
+
+    internal ReadResult(AirframeDescription airframe, ImmutableArray<Diagnostic> diagnostics, Func<DescribedValues> values)
+        : this(airframe, diagnostics) => _values = values;
 }

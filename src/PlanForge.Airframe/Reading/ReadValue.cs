@@ -1,6 +1,8 @@
+using System.Collections.Immutable;
 using PlanForge.Airframe.Diagnostics;
 using PlanForge.Airframe.Expressions;
 using PlanForge.Airframe.Format;
+using PlanForge.Airframe.Inputs;
 
 namespace PlanForge.Airframe.Reading;
 
@@ -10,19 +12,29 @@ namespace PlanForge.Airframe.Reading;
 /// a word it is −1, which is no enumeration's member, as text it is empty. So checks between values need not ask.
 /// </remarks>
 /// <param name="At">Where it stands.</param>
-internal abstract record ReadValue(SourcePosition At);
+internal abstract record ReadValue(SourcePosition At)
+{
+    /// <summary>Its place in the description's tree; null while it is read.</summary>
+    public Place? Place { get; set; }
+
+    /// <summary>The parameters its expression names.</summary>
+    public ImmutableArray<string> Parameters { get; set; } = [];
+
+    /// <summary>The origin of the record that is made from this value.</summary>
+    public Origin Origin => this is MappingValues ? new(Place) : Origin.OfValue(Place);
+}
 
 /// <summary>A value that was reported.</summary>
 internal sealed record FailedValue(SourcePosition At) : ReadValue(At);
 
 /// <summary>A quantity: mm, rad, g or a plain number; NaN when it failed.</summary>
-internal sealed record NumberValue(SourcePosition At, double Number) : ReadValue(At);
+internal sealed record NumberValue(SourcePosition At, double Number, Dimension Dimension) : ReadValue(At);
 
 /// <summary>Text.</summary>
 internal sealed record TextValue(SourcePosition At, string Text) : ReadValue(At);
 
-/// <summary>A word by its place in its format.</summary>
-internal sealed record WordValue(SourcePosition At, int Index) : ReadValue(At);
+/// <summary>A word, also by its place in its format.</summary>
+internal sealed record WordValue(SourcePosition At, int Index, string Word) : ReadValue(At);
 
 /// <summary>Two lengths, mm.</summary>
 internal sealed record SizeValue(SourcePosition At, double First, double Second) : ReadValue(At);
@@ -84,6 +96,9 @@ internal sealed record MappingValues(SourcePosition At, MappingFormat Format, Re
 
     /// <summary>A parameter's value; null when the key is absent or failed.</summary>
     public ParsedValue? Parsed(Key<ParameterValueFormat> key) => Find(key) as ParsedValue;
+
+    /// <summary>The origin of what is made from the mapping behind a key, present or not.</summary>
+    public Origin OriginOf(Key key) => new(Place?.Of(key));
 
     private ReadValue? Find(Key key) => Values[Format.IndexOf(key)];
 }

@@ -29,10 +29,21 @@ internal sealed class SectionReader(SectionFiles files, DiagnosticList diagnosti
         _ => null,
     };
 
+    /// <summary>The files that a section's value names.</summary>
+    public static IEnumerable<string> FilesOf(ReadValue? value) => value switch
+    {
+        TextValue text when IsFile(text.Text.Trim()) => [text.Text.Trim()],
+        MappingValues mapping when mapping.Format == SectionFormat.ByFile => [mapping.Text(SectionFormat.File)],
+        MappingValues mapping when mapping.Format == SectionFormat.ByBlend => mapping.List(SectionFormat.Blend).SelectMany(FilesOf),
+        _ => [],
+    };
+
+    private static bool IsFile(string name) => name.EndsWith(FileEnding, StringComparison.OrdinalIgnoreCase);
+
     private Section? OfName(TextValue name)
     {
         var text = name.Text.Trim();
-        if (text.EndsWith(FileEnding, StringComparison.OrdinalIgnoreCase))
+        if (IsFile(text))
         {
             return OfFile(text, name.At);
         }

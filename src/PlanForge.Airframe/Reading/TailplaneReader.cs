@@ -16,7 +16,8 @@ internal static class TailplaneReader
         var root = values.Mapping(WingFormat.Root);
         var rootSection = sections.Read(root?.Choice(WingFormat.Section));
         var rootChord = root?.Number(WingFormat.Chord) ?? double.NaN;
-        var incidence = IncidenceReader.Read(values.Choice(WingFormat.Incidence), rootChord, values.At, findings);
+        var rootOrigin = values.OriginOf(WingFormat.Root).FromFiles(WingFormat.Section, SectionReader.FilesOf(root?.Choice(WingFormat.Section)));
+        var incidence = IncidenceReader.Read(values.Choice(WingFormat.Incidence), rootChord, values.OriginOf(WingFormat.Root), values.At, findings);
         var tip = values.Mapping(WingFormat.TailplaneTip);
         var tipSection = tip?.Has(WingFormat.TipSection) is true ? sections.Read(tip.Choice(WingFormat.TipSection)) : rootSection;
         return root is null || rootSection is null || tip is null || tipSection is null
@@ -26,10 +27,10 @@ internal static class TailplaneReader
                 WingReader.ReadPoint(leadingEdge),
                 incidence,
                 values.Number(WingFormat.Span),
-                new(rootSection, rootChord, root.At),
-                new(tipSection, tip.OptionalNumber(WingFormat.TipChord) ?? rootChord, tip.At),
+                new(rootSection, rootChord, root.At) { Origin = rootOrigin },
+                WingReader.Tip(tipSection, tip.OptionalNumber(WingFormat.TipChord) ?? rootChord, tip.At, tip, tip.Origin, rootOrigin),
                 tip.Number(WingFormat.Sweep),
                 values.Number(WingFormat.SeatWidth),
-                values.At);
+                values.At) { Origin = values.Origin };
     }
 }

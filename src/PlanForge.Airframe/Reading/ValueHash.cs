@@ -37,6 +37,18 @@ internal sealed class ValueHash : IDisposable
         return new(hash._hash.GetHashAndReset());
     }
 
+    /// <summary>A number as it counts: what the spelling of a unit moves in the last digits is rounded off.</summary>
+    public static string Canonical(double number) =>
+        (Math.Round(number, Decimals) + 0.0).ToString("R", CultureInfo.InvariantCulture);
+
+    /// <summary>The hash of the coordinates in a section file.</summary>
+    public static string OfCoordinates(string path, string text)
+    {
+        using var hash = new ValueHash();
+        hash.AddCoordinates(path, text);
+        return Convert.ToHexStringLower(hash._hash.GetHashAndReset());
+    }
+
     private void Add(ReadValue value)
     {
         switch (value)
@@ -94,7 +106,7 @@ internal sealed class ValueHash : IDisposable
 
     // Adding zero makes a minus zero that rounding left a plain one.
     private void Add(double number) =>
-        Add((Math.Round(number, Decimals) + 0.0).ToString("R", CultureInfo.InvariantCulture));
+        Add(Canonical(number));
 
     // The length before the text: no two series of texts run together into the same bytes.
     private void Add(string text)

@@ -3,6 +3,7 @@ using System.Globalization;
 using PlanForge.Airframe.Diagnostics;
 using PlanForge.Airframe.Expressions;
 using PlanForge.Airframe.Format;
+using PlanForge.Airframe.Inputs;
 using PlanForge.Airframe.Reading.Yaml;
 
 namespace PlanForge.Airframe.Reading;
@@ -11,29 +12,46 @@ namespace PlanForge.Airframe.Reading;
 /// <param name="quantities">Works out quantities.</param>
 /// <param name="parameters">The parameters expressions may use.</param>
 /// <param name="diagnostics">Receives what is wrong.</param>
-internal sealed class ValueReader(QuantityReader quantities, IParameters parameters, DiagnosticList diagnostics)
+internal sealed class ValueReader(QuantityReader quantities, UsedParameters parameters, DiagnosticList diagnostics)
 {
     private readonly SizeReader _sizes = new(quantities, parameters, diagnostics);
+
+    /// <summary>A reader of values.</summary>
+    public ValueReader(QuantityReader quantities, IParameters parameters, DiagnosticList diagnostics)
+        : this(quantities, new UsedParameters(parameters), diagnostics)
+    {
+    }
+
+    /// <summary>Reads a whole file.</summary>
+    public MappingValues ReadMapping(YamlMapping given, MappingFormat format) => ReadMapping(given, format, Place.Root());
 
     /// <summary>Reads a node as a format wants it.</summary>
     /// <param name="node">The node.</param>
     /// <param name="format">The format.</param>
     /// <param name="label">What to call the value in messages: the key it stands behind, in back quotes.</param>
-    public ReadValue Read(YamlNode node, ValueFormat format, string label) => (format, node) switch
+    /// <param name="place">Its place in the tree.</param>
+    public ReadValue Read(YamlNode node, ValueFormat format, string label, Place place)
+    {
+        var value = ReadAt(node, format, label, place);
+        value.Place = place;
+        return value;
+    }
+
+    private ReadValue ReadAt(YamlNode node, ValueFormat format, string label, Place place) => (format, node) switch
     {
         (_, YamlRefused) => new FailedValue(node.At),
         (_, YamlScalar { IsEmpty: true }) => Fail(node.At, $"{label} has no value; give it one or leave the key out"),
-        (ChoiceFormat choice, _) => ReadChoice(node, choice, label),
-        (MappingFormat mapping, YamlMapping given) => ReadMapping(given, mapping),
+        (ChoiceFormat choice, _) => ReadChoice(node, choice, label, place),
+        (MappingFormat mapping, YamlMapping given) => ReadMapping(given, mapping, place),
         (ParametersFormat, YamlMapping) => new FailedValue(node.At),
-        (ListFormat list, YamlList given) => ReadList(given, list, label),
+        (ListFormat list, YamlList given) => ReadList(given, list, label, place),
         (MappingFormat or ListFormat or ParametersFormat, _) => Fail(node.At, $"{label} must be {NounOf(format)}, not {node.Noun}"),
         (_, YamlScalar scalar) => ReadScalar(scalar, format, label),
         _ => Fail(node.At, $"{label} must be a single value, not {node.Noun}"),
     };
 
     /// <summary>Reads a mapping: its keys, and what it lacks.</summary>
-    public MappingValues ReadMapping(YamlMapping given, MappingFormat format)
+    public MappingValues ReadMapping(YamlMapping given, MappingFormat format, Place place)
     {
         var meant = UnknownKeys.Report(given, format, format.Keys, diagnostics);
         var values = new ReadValue?[format.Keys.Length];
@@ -42,11 +60,11 @@ internal sealed class ValueReader(QuantityReader quantities, IParameters paramet
             var key = format.Keys[i];
             if (given.Find(key.Name) is { } node)
             {
-                values[i] = Read(node, key.Format, $"`{key.Name}`");
+                values[i] = Read(node, key.Format, $"`{key.Name}`", place.Of(key));
             }
             else if (key.Presence != Presence.Required)
             {
-                values[i] = ReadAbsent(key, given.At);
+                values[i] = ReadAbsent(key, given.At, place.Of(key));
             }
             else
             {
@@ -58,19 +76,19 @@ internal sealed class ValueReader(QuantityReader quantities, IParameters paramet
             }
         }
 
-        return new(given.At, format, values);
+        return new(given.At, format, values) { Place = place };
     }
 
     /// <summary>What an absent key is read as: its default, an empty mapping, or nothing.</summary>
-    private ReadValue? ReadAbsent(Key key, SourcePosition at) => key switch
+    private ReadValue? ReadAbsent(Key key, SourcePosition at, Place place) => key switch
     {
-        { Presence.Default: { } text } => Read(new YamlScalar(at, text, null), key.Format, $"`{key.Name}`"),
+        { Presence.Default: { } text } => Read(new YamlScalar(at, text, null), key.Format, $"`{key.Name}`", place),
         { Format: MappingFormat mapping } when key.Presence == Presence.AssumedEmpty =>
-            ReadMapping(new YamlMapping(at, [], false), mapping),
+            ReadMapping(new YamlMapping(at, [], false), mapping, place),
         _ => null,
     };
 
-    private ListValue ReadList(YamlList given, ListFormat format, string label)
+    private ListValue ReadList(YamlList given, ListFormat format, string label, Place place)
     {
         if (given.Items.Count < format.Least || given.Items.Count > format.Greatest)
         {
@@ -81,22 +99,23 @@ internal sealed class ValueReader(QuantityReader quantities, IParameters paramet
         }
 
         var items = new List<ReadValue>(given.Items.Count);
-        foreach (var item in given.Items)
+        var names = EntryNames.Of(given);
+        for (var i = 0; i < given.Items.Count; i++)
         {
-            items.Add(Read(item, format.Item, $"each of {label}"));
+            items.Add(Read(given.Items[i], format.Item, $"each of {label}", place.Entry(names[i])));
         }
 
         return new ListValue(given.At, items);
     }
 
-    private ReadValue ReadChoice(YamlNode node, ChoiceFormat choice, string label)
+    private ReadValue ReadChoice(YamlNode node, ChoiceFormat choice, string label, Place place)
     {
         switch (node)
         {
             case YamlMapping mapping when Alternative.Find(mapping, choice, diagnostics) is { } found:
-                return found.Format is { } format ? ReadMapping(found.Given, format) : new FailedValue(node.At);
+                return found.Format is { } format ? ReadMapping(found.Given, format, place) : new FailedValue(node.At);
             case YamlScalar scalar when Alternative.OfScalar(choice, scalar.Text) is { } single:
-                return Read(node, single, label);
+                return ReadAt(node, single, label, place);
             default:
                 return Fail(node.At, $"{label} must be {Alternative.Describe(choice)}, not {node.Noun}");
         }
@@ -104,10 +123,17 @@ internal sealed class ValueReader(QuantityReader quantities, IParameters paramet
 
     private ReadValue ReadScalar(YamlScalar scalar, ValueFormat format, string label)
     {
+        var value = ReadScalarAs(scalar, format, label);
+        value.Parameters = parameters.Take();
+        return value;
+    }
+
+    private ReadValue ReadScalarAs(YamlScalar scalar, ValueFormat format, string label)
+    {
         switch (format)
         {
             case QuantityFormat quantity:
-                return new NumberValue(scalar.At, quantities.Read(scalar, quantity, label, parameters));
+                return new NumberValue(scalar.At, quantities.Read(scalar, quantity, label, parameters), quantity.Dimension);
             case ParameterValueFormat:
                 return new ParsedValue(scalar.At, scalar, quantities.Parse(scalar, parameters));
             case SizeFormat size:
@@ -118,7 +144,7 @@ internal sealed class ValueReader(QuantityReader quantities, IParameters paramet
                 return ReadPaper(scalar, paper, label);
             case VersionFormat:
                 return scalar.Text == VersionFormat.Current
-                    ? new WordValue(scalar.At, 0)
+                    ? new WordValue(scalar.At, 0, scalar.Text)
                     : Fail(scalar.At, $"this reads version {VersionFormat.Current} of the format, not {Quote.Text(scalar.Text)}");
             default:
                 return ReadText(scalar, format, label);
@@ -130,7 +156,7 @@ internal sealed class ValueReader(QuantityReader quantities, IParameters paramet
         var index = words.IndexOf(scalar.Text);
         if (index >= 0)
         {
-            return new WordValue(scalar.At, index);
+            return new WordValue(scalar.At, index, scalar.Text);
         }
 
         var near = Spelling.Near(scalar.Text, words);

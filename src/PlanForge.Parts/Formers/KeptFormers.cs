@@ -9,13 +9,13 @@ namespace PlanForge.Parts.Formers;
 internal sealed class KeptFormers
 {
     private readonly Dictionary<string, (int Index, Part Part)> _made = new(StringComparer.Ordinal);
-    private DescriptionValues? _values;
+    private ReadValues? _values;
     private Dictionary<string, (int Index, Part Part)> _earlier = [];
-    private DescriptionValues? _earlierValues;
+    private ReadValues? _earlierValues;
     private bool _isSame;
 
     /// <summary>Begins a run with these values; null where they are not known: then nothing is kept.</summary>
-    public void Begin(DescriptionValues? values)
+    public void Begin(ReadValues? values)
     {
         _made.Clear();
         _values = values;

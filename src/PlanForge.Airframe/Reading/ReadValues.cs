@@ -6,17 +6,17 @@ namespace PlanForge.Airframe.Reading;
 /// The values of a description as they were read, with its section files: to tell which of them are the same in another reading.
 /// Where they stand, remarks and the spelling of units do not count; numbers count to the last bit.
 /// </summary>
-public sealed class DescriptionValues
+public sealed class ReadValues
 {
     private readonly MappingValues _root;
     private readonly KeyValuePair<string, string>[] _files;
     private readonly List<ReadValue> _formers;
 
-    internal DescriptionValues(MappingValues root, SectionFiles files) =>
+    internal ReadValues(MappingValues root, SectionFiles files) =>
         (_root, _files, _formers) = (root, [.. files.Texts], root.List(AirframeFormat.Formers));
 
     /// <summary>True when everything but the formers is the same.</summary>
-    public bool IsSameButFormers(DescriptionValues other)
+    public bool IsSameButFormers(ReadValues other)
     {
         ArgumentNullException.ThrowIfNull(other);
         var formers = _root.Format.IndexOf(AirframeFormat.Formers);
@@ -35,7 +35,7 @@ public sealed class DescriptionValues
     /// <param name="index">Its place among the formers.</param>
     /// <param name="other">The other reading.</param>
     /// <param name="otherIndex">The other former's place there.</param>
-    public bool IsSameFormer(int index, DescriptionValues other, int otherIndex)
+    public bool IsSameFormer(int index, ReadValues other, int otherIndex)
     {
         ArgumentNullException.ThrowIfNull(other);
         return AreSame(_formers[index], other._formers[otherIndex]);

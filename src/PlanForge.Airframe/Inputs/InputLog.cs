@@ -1,0 +1,125 @@
+using System.Numerics;
+using PlanForge.Airframe.Format;
+
+namespace PlanForge.Airframe.Inputs;
+
+/// <summary>
+/// Writes down what is read of one description while things are made from it. One log serves one description that was given it
+/// (<see cref="AirframeDescription.Watched"/>) and one thread.
+/// </summary>
+/// <remarks>
+/// What is read goes to the recording that was begun last. Recordings nest: what is made within one and used by others is made in a
+/// recording of its own, and everybody who uses it inherits its inputs by <see cref="Recorded{T}.Value"/>. Each input and each
+/// recording has a number, so that noting one is setting a bit.
+/// </remarks>
+public sealed class InputLog
+{
+    private const int BitsInWord = 64;
+
+    private readonly Dictionary<(Place Place, Key? Outer, Key? Key, InputKind Kind), int> _numbers = [];
+    private readonly List<string?> _paths = [];
+    private readonly List<ulong[]?> _recordings = [];
+    private ulong[] _read = new ulong[4];
+
+    /// <summary>Makes something in a recording of its own: nothing of it counts for the recording around it until it is used.</summary>
+    /// <param name="make">Makes it. When it throws, what was read counts for the recording around it.</param>
+    public Recorded<T> Record<T>(Func<T> make)
+    {
+        ArgumentNullException.ThrowIfNull(make);
+        var around = _read;
+        _read = new ulong[around.Length];
+        T value;
+        try
+        {
+            value = make();
+        }
+        catch
+        {
+            around = Merged(around, _read);
+            _read = around;
+            throw;
+        }
+
+        var own = _read;
+        _read = around.Length < own.Length ? Merged(around, new ulong[own.Length]) : around;
+        return new(value, new(this, Add(null, own)));
+    }
+
+    /// <summary>Notes the input of a number.</summary>
+    internal void Note(int number) => _read[number / BitsInWord] |= 1UL << number;
+
+    /// <summary>Notes that something of a place is read.</summary>
+    internal void Note(Place place, Key? key, InputKind kind, Key? outer = null)
+    {
+        if (!_numbers.TryGetValue((place, outer, key, kind), out var number))
+        {
+            var holder = outer is null ? place : place.Of(outer);
+            var path = (key is null ? holder : holder.Of(key)).Path + kind switch
+            {
+                InputKind.Members => Place.Members,
+                InputKind.Presence => Place.Presence,
+                _ => "",
+            };
+            number = Add(path, null);
+            _numbers.Add((place, outer, key, kind), number);
+        }
+
+        Note(number);
+    }
+
+    /// <summary>The paths of all inputs of a recording, those of the recordings it used among them.</summary>
+    internal SortedSet<string> PathsOf(int number)
+    {
+        var paths = new SortedSet<string>(StringComparer.Ordinal);
+        var seen = new HashSet<int> { number };
+        var open = new Stack<int>(seen);
+        while (open.TryPop(out var next))
+        {
+            if (_paths[next] is { } path)
+            {
+                paths.Add(path);
+                continue;
+            }
+
+            var read = _recordings[next]!;
+            for (var word = 0; word < read.Length; word++)
+            {
+                for (var bits = read[word]; bits != 0; bits &= bits - 1)
+                {
+                    var input = (word * BitsInWord) + BitOperations.TrailingZeroCount(bits);
+                    if (seen.Add(input))
+                    {
+                        open.Push(input);
+                    }
+                }
+            }
+        }
+
+        return paths;
+    }
+
+    private int Add(string? path, ulong[]? recording)
+    {
+        var number = _paths.Count;
+        _paths.Add(path);
+        _recordings.Add(recording);
+        if (number / BitsInWord >= _read.Length)
+        {
+            Array.Resize(ref _read, 2 * _read.Length);
+        }
+
+        return number;
+    }
+
+    private static ulong[] Merged(ulong[] first, ulong[] second)
+    {
+        var merged = new ulong[Math.Max(first.Length, second.Length)];
+        first.CopyTo(merged, 0);
+        for (var i = 0; i < second.Length; i++)
+        {
+            merged[i] |= second[i];
+        }
+
+        return merged;
+    }
+}
