@@ -49,6 +49,11 @@ internal static class Application
             return new CheckCommand(terminal, isQuiet, arguments.Has(Syntax.Json)).Run(arguments.Operands);
         }
 
+        if (arguments.Command == Syntax.Vary)
+        {
+            return new VaryCommand(terminal, arguments).Run();
+        }
+
         if (arguments.Command == Syntax.Inspect)
         {
             return new InspectCommand(terminal, arguments).Run();

@@ -14,6 +14,7 @@ internal static class HelpText
         ("planforge draw designs/*.yaml --to /tmp/plans", "several designs, another folder"),
         ("planforge follow designs/oxbow-1420.yaml", "draw again on every save"),
         ("planforge draw designs/oxbow-1420.yaml --printer attic", "pages stretched for one printer"),
+        ("planforge vary designs/oxbow-1420.yaml body_width=80mm..110mm", "figures over a parameter"),
         ("planforge bench designs/oxbow-1420.yaml measured.yaml", "what to sand after measuring"),
         ("planforge calibrate --paper Letter", "a page to measure a printer by"),
         ("planforge calibrate --printer attic --across 179.6 --up 259.1", "keep what you measured"),

@@ -52,6 +52,12 @@ internal static class Syntax
 
     public static OptionSyntax SheetSize { get; } = new("--sheet", "WxH", "Size of the sheet, such as 600x300; its corner is the origin.");
 
+    public static OptionSyntax Steps { get; } = new("--steps", "COUNT", "How many values, both ends among them, 2 to 200 (default: 7).");
+
+    public static OptionSyntax Csv { get; } = new("--csv", null, "Print comma-separated values instead, a row a step.");
+
+    public static OptionSyntax Chart { get; } = new("--chart", "FILE", "Draw the figures that vary as curves, an .svg file.");
+
     public static OptionSyntax Json { get; } = new("--json", null, "Print the reports as JSON instead, one after the other.");
 
     public static OptionSyntax Quiet { get; } = new("--quiet", null, "Print warnings and errors only.", "-q");
@@ -63,6 +69,10 @@ internal static class Syntax
     public static CommandSyntax Follow { get; } = new(
         "follow", "Draw a description, and again whenever it is saved.", OperandSyntax.File,
         [To, Tiles, Printer, Profiles, Dxf, NestEffort, Quiet]);
+
+    public static CommandSyntax Vary { get; } = new(
+        "vary", "Work a design out for several values of a parameter.", OperandSyntax.DesignAndRange,
+        [Steps, Csv, Json, Chart, Force, Quiet]);
 
     public static CommandSyntax Check { get; } = new(
         "check", "Compute everything and print the key figures; write nothing.", OperandSyntax.Files, [Json, Quiet]);
@@ -88,13 +98,13 @@ internal static class Syntax
         "completion", "Print the completion script of a shell.", OperandSyntax.OneOf("SHELL", ["bash", "zsh", "fish"]), []);
 
     public static CommandSyntax HelpCommand { get; } = new(
-        "help", Help.Summary, OperandSyntax.AtMostOneOf("[COMMAND]", [Draw.Name, Follow.Name, Check.Name, Bench.Name, Calibrate.Name, Coupon.Name, Inspect.Name, Schema.Name, Completion.Name]), []);
+        "help", Help.Summary, OperandSyntax.AtMostOneOf("[COMMAND]", [Draw.Name, Follow.Name, Check.Name, Vary.Name, Bench.Name, Calibrate.Name, Coupon.Name, Inspect.Name, Schema.Name, Completion.Name]), []);
 
     /// <summary>What <c>--version</c> stands for; it has no word of its own.</summary>
     public static CommandSyntax VersionCommand { get; } = new("", Version.Summary, OperandSyntax.None, []);
 
     /// <summary>All commands, in the order of the help.</summary>
-    public static ImmutableArray<CommandSyntax> Commands { get; } = [Draw, Follow, Check, Bench, Calibrate, Coupon, Inspect, Schema, Completion, HelpCommand];
+    public static ImmutableArray<CommandSyntax> Commands { get; } = [Draw, Follow, Check, Vary, Bench, Calibrate, Coupon, Inspect, Schema, Completion, HelpCommand];
 
     /// <summary>The command of that name, or null.</summary>
     public static CommandSyntax? Find(string name)

@@ -88,9 +88,15 @@ internal static class Planner
     /// <param name="texts">Takes the text of each file that was read, by its name in the findings.</param>
     /// <param name="sources">Takes the files.</param>
     /// <param name="missing">Takes the paths of files that are not there.</param>
+    /// <param name="overrides">Other values for parameters; null for none.</param>
     /// <exception cref="IOException">The description or a section file cannot be read.</exception>
     /// <exception cref="UnauthorizedAccessException">The description or a section file may not be read.</exception>
-    public static ReadResult Read(string path, Dictionary<string, string> texts, ImmutableArray<SourceFile>.Builder sources, ICollection<string>? missing = null)
+    public static ReadResult Read(
+        string path,
+        Dictionary<string, string> texts,
+        ImmutableArray<SourceFile>.Builder sources,
+        ICollection<string>? missing = null,
+        ParameterOverrides? overrides = null)
     {
         var text = TextFile.Read(path, out var bytes, out var fault);
         texts[path] = text;
@@ -101,7 +107,7 @@ internal static class Planner
 
         var folder = FolderOf(path);
         sources.Add(new(Path.GetFileName(path), bytes));
-        return AirframeReader.Read(path, text, name => ReadSection(folder, name, texts, sources, missing));
+        return AirframeReader.Read(path, text, name => ReadSection(folder, name, texts, sources, missing), overrides ?? ParameterOverrides.None);
     }
 
     /// <summary>The folder of a file as the user gave it, with its last separator; empty for a bare name.</summary>
