@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text;
-using PlanForge.Parts;
 
 namespace PlanForge.Varying;
 
