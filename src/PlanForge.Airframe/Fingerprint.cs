@@ -5,8 +5,8 @@ namespace PlanForge.Airframe;
 /// <summary>A hash by which a builder tells whether two pieces of paper come from the same values. Equality is by content.</summary>
 public readonly struct Fingerprint : IEquatable<Fingerprint>
 {
-    // Figures and letters without I, L, O and U, which are misread for 1, 0 and V (Crockford's base 32, from memory).
-    private const string Signs = "0123456789ABCDEFGHJKMNPQRSTVWXYZ";
+    /// <summary>Figures and letters without I, L, O and U, which are misread for 1, 0 and V (Crockford's base 32, from memory).</summary>
+    public const string Signs = "0123456789ABCDEFGHJKMNPQRSTVWXYZ";
 
     private readonly ImmutableArray<byte> _bytes;
 

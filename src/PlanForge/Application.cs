@@ -44,6 +44,12 @@ internal static class Application
             return new BenchCommand(terminal, isQuiet, arguments.Has(Syntax.Json)).Run(arguments.Operands[0], arguments.Operands[1]);
         }
 
+        if (arguments.Command == Syntax.Current)
+        {
+            return new CurrentCommand(terminal, isQuiet, arguments.Has(Syntax.Json), arguments.ValueOf(Syntax.To) ?? Syntax.DefaultFolder)
+                .Run(arguments.Operands[0], arguments.Operands[1]);
+        }
+
         if (arguments.Command == Syntax.Check)
         {
             return new CheckCommand(terminal, isQuiet, arguments.Has(Syntax.Json)).Run(arguments.Operands);

@@ -18,6 +18,9 @@ internal enum ExitCode
     /// <summary>A cut file that was inspected would be cut wrongly, or not at all.</summary>
     CutFileFault = 4,
 
+    /// <summary>Paper or wood that was asked about is not current, or not known.</summary>
+    NotCurrent = 5,
+
     /// <summary>The program itself is at fault (<c>EX_SOFTWARE</c> of BSD's sysexits.h); nothing of that description was written.</summary>
     InternalFault = 70,
 

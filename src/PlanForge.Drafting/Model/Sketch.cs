@@ -31,13 +31,6 @@ internal sealed class Sketch
         return extents;
     }
 
-    /// <summary>Adds another sketch where it is.</summary>
-    public void Add(Sketch other)
-    {
-        _items.AddRange(other._items);
-        Bounds = Bounds.Joined(other.Bounds);
-    }
-
     /// <summary>Adds another sketch, moved.</summary>
     public void Add(Sketch other, Vector2 move)
     {

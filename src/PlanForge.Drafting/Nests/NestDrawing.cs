@@ -27,6 +27,9 @@ public sealed record NestDrawing(
     // Narrower columns of text are ragged.
     private const double LeastTextWidth = 80;
 
+    // Grain, title, details and dimensions take more than that above and below any sheet: no need to draw it to see that.
+    private const double LeastAround = 25;
+
     /// <summary>Draws a nest at the largest reduction of ISO 5455 (from memory) at which it fits; it is never drawn at true size.</summary>
     /// <param name="sheet">The nest.</param>
     /// <param name="units">The units lengths are shown in.</param>
@@ -39,17 +42,17 @@ public sealed record NestDrawing(
         foreach (var reduction in GeneralArrangement.Reductions)
         {
             var scale = 1.0 / reduction;
-            if (reduction == 1 || sheet.Length * scale >= width || sheet.Width * scale >= height)
+            if (reduction == 1 || sheet.Length * scale >= width || (sheet.Width * scale) + LeastAround >= height)
             {
                 continue;
             }
 
             // Rather a key wider than the sheet than a sheet nobody can read.
+            var drawn = new SheetAtScale(sheet, units, reduction);
             var own = Math.Max(LeastTextWidth, sheet.Length * scale);
-            var (parts, key) = DrawParts(sheet, units, scale);
             foreach (var textWidth in new[] { own, Math.Min(2 * own, width), width })
             {
-                if (Draw(sheet, units, reduction, textWidth, parts, key) is var drawing && drawing.Bounds.Width <= width && drawing.Bounds.Height <= height)
+                if (drawn.WithTexts(textWidth) is var drawing && drawing.Bounds.Width <= width && drawing.Bounds.Height <= height)
                 {
                     return drawing;
                 }
@@ -59,48 +62,54 @@ public sealed record NestDrawing(
         return null;
     }
 
-    /// <summary>The sheet with its parts and what is written on them, and the key of their numbers.</summary>
-    private static (Sketch Parts, List<string> Key) DrawParts(NestedSheet sheet, ShownUnits units, double scale)
+    /// <summary>A sheet at one scale with what is written on it, to which the texts around it are added.</summary>
+    private sealed class SheetAtScale
     {
-        var place = PlaceOf(sheet, scale);
-        var sketch = new Sketch();
-        var edge = LineConventions.StyleOf(LineUse.Edge);
-        sketch.Stroke(Layer.Reference, Path2.Rectangle(place), edge);
-        var labels = new NestLabels(sketch, place);
-        if (HasRest(sheet, scale, units))
-        {
-            var end = Path2.Line(new(sheet.UsedLength * scale, 0), new(sheet.UsedLength * scale, place.MaxY));
-            sketch.Stroke(Layer.Reference, end, LineConventions.StyleOf(LineUse.Hidden));
-            labels.KeepOff(end);
-        }
+        private readonly NestedSheet _sheet;
+        private readonly ShownUnits _units;
+        private readonly string _name;
+        private readonly double _scale;
+        private readonly Bounds2 _place;
+        private readonly Sketch _sketch = new();
+        private readonly ImmutableArray<string> _key;
 
-        foreach (var part in sheet.Parts)
+        public SheetAtScale(NestedSheet sheet, ShownUnits units, int reduction)
         {
-            var contours = part.Contours().Select(contour => contour.Scaled(scale)).ToImmutableArray();
-            foreach (var contour in contours)
+            (_sheet, _units, _name, _scale) = (sheet, units, FormattableString.Invariant($"1:{reduction}"), 1.0 / reduction);
+            _place = new Bounds2(0, 0, sheet.Length * _scale, sheet.Width * _scale);
+            var edge = LineConventions.StyleOf(LineUse.Edge);
+            _sketch.Stroke(Layer.Reference, Path2.Rectangle(_place), edge);
+            var labels = new NestLabels(_sketch, _place);
+            if (HasRest(sheet, _scale, units))
             {
-                sketch.Stroke(Layer.Reference, contour, edge);
+                var end = Path2.Line(new(sheet.UsedLength * _scale, 0), new(sheet.UsedLength * _scale, _place.MaxY));
+                _sketch.Stroke(Layer.Reference, end, LineConventions.StyleOf(LineUse.Hidden));
+                labels.KeepOff(end);
             }
 
-            labels.Add(part.Part, contours);
+            foreach (var part in sheet.Parts)
+            {
+                var contours = part.Contours().Select(contour => contour.Scaled(_scale)).ToImmutableArray();
+                foreach (var contour in contours)
+                {
+                    _sketch.Stroke(Layer.Reference, contour, edge);
+                }
+
+                labels.Add(part.Part, contours);
+            }
+
+            _key = [.. labels.Draw()];
+            DrawDimensions(_sketch, sheet, _place, _scale, units);
         }
 
-        return (sketch, [.. labels.Draw()]);
-    }
-
-    private static Bounds2 PlaceOf(NestedSheet sheet, double scale) => new(0, 0, sheet.Length * scale, sheet.Width * scale);
-
-    private static NestDrawing Draw(NestedSheet sheet, ShownUnits units, int reduction, double textWidth, Sketch parts, List<string> key)
-    {
-        var name = FormattableString.Invariant($"1:{reduction}");
-        var scale = 1.0 / reduction;
-        var place = PlaceOf(sheet, scale);
-        var sketch = new Sketch();
-        sketch.Add(parts);
-        DrawDimensions(sketch, sheet, place, scale, units);
-        DrawAbove(sketch, place.MaxY, sheet.Title, TextWrap.Lines(Details(sheet, units, name), textWidth, LetteringSizes.Least), units);
-        DrawBelow(sketch, key, textWidth);
-        return new(sheet.Title, sketch.Items, sketch.Bounds, name, new(sheet.Title, place, scale));
+        public NestDrawing WithTexts(double width)
+        {
+            var sketch = new Sketch();
+            sketch.Add(_sketch, default);
+            DrawAbove(sketch, _place.MaxY, _sheet.Title, TextWrap.Lines(Details(_sheet, _units, _name), width, LetteringSizes.Least), _units);
+            DrawBelow(sketch, _key, width);
+            return new(_sheet.Title, sketch.Items, sketch.Bounds, _name, new(_sheet.Title, _place, _scale));
+        }
     }
 
     private static string Details(NestedSheet sheet, ShownUnits units, string scale)
@@ -156,18 +165,18 @@ public sealed record NestDrawing(
     }
 
     // The key in columns: a number is found faster below another than in a row of text.
-    private static void DrawBelow(Sketch sketch, List<string> entries, double width)
+    private static void DrawBelow(Sketch sketch, ImmutableArray<string> entries, double width)
     {
-        if (entries.Count == 0)
+        if (entries.IsEmpty)
         {
             return;
         }
 
         var column = entries.Max(entry => StrokeAlphabet.WidthOf(entry, LetteringSizes.Least)) + (2 * Gap);
-        var columns = Math.Clamp((int)(width / column), 1, entries.Count);
-        var rows = (entries.Count + columns - 1) / columns;
+        var columns = Math.Clamp((int)(width / column), 1, entries.Length);
+        var rows = (entries.Length + columns - 1) / columns;
         var top = sketch.Bounds.MinY - Gap;
-        for (var i = 0; i < entries.Count; i++)
+        for (var i = 0; i < entries.Length; i++)
         {
             var y = top - (((i % rows) + 1) * LetteringSizes.PitchOf(entries[i], LetteringSizes.Least));
             sketch.Text(Layer.Notes, entries[i], new(i / rows * column, y), LetteringSizes.Least);

@@ -25,7 +25,7 @@ internal sealed class NestLabels(Sketch sketch, Bounds2 sheet)
     // Clear of the texts by this much, a leader is not taken for a stroke of theirs.
     private const double Air = 0.5;
 
-    private readonly List<(Part Part, ImmutableArray<Path2> Contours, EvenOddArea Inside, Bounds2 Bounds, double Area)> _parts = [];
+    private readonly List<Placed> _parts = [];
     private readonly List<Path2> _lines = [Path2.Rectangle(sheet)];
     private readonly List<Bounds2> _texts = [];
     private readonly List<string> _key = [];
@@ -37,8 +37,8 @@ internal sealed class NestLabels(Sketch sketch, Bounds2 sheet)
     {
         var outlines = contours.Where(contour => contour.SignedArea > 0).ToList();
         _lines.AddRange(contours);
-        var bounds = outlines.Aggregate(Bounds2.Empty, static (all, outline) => all.Joined(outline.Bounds));
-        _parts.Add((part, contours, new(outlines, Tolerance), bounds.Grown(Tolerance), outlines.Sum(outline => outline.SignedArea)));
+        _parts.Add(new(
+            part, contours, contours[0].Bounds, new(outlines, Tolerance), new(contours, Tolerance), outlines.Sum(outline => outline.SignedArea)));
     }
 
     /// <summary>Keeps all texts off a line.</summary>
@@ -83,12 +83,15 @@ internal sealed class NestLabels(Sketch sketch, Bounds2 sheet)
 
     private bool Write(string text, int part, Occupancy occupancy)
     {
-        var contours = _parts[part].Contours;
-        var material = new EvenOddArea(contours, Tolerance);
+        var (bounds, material) = (_parts[part].Bounds, _parts[part].Material);
         var extents = TextExtents.Of(text, default, Height, 0);
-        var middle = contours[0].Bounds.Centre;
-        var corner = occupancy.Find(extents.Width, extents.Height, middle, at => IsOwner(part, at) && material.Contains(at), _parts[part].Bounds)
-            ?? occupancy.Find(extents.Width, extents.Height, middle, at => IsOwner(part, at), _parts[part].Bounds);
+        if (extents.Width > bounds.Width || extents.Height > bounds.Height)
+        {
+            return false;
+        }
+
+        var corner = occupancy.Find(extents.Width, extents.Height, bounds.Centre, at => bounds.Contains(at) && material.Contains(at) && OwnerOf(at) == part)
+            ?? occupancy.Find(extents.Width, extents.Height, bounds.Centre, at => bounds.Contains(at) && OwnerOf(at) == part);
         if (corner is not { } found)
         {
             return false;
@@ -124,27 +127,20 @@ internal sealed class NestLabels(Sketch sketch, Bounds2 sheet)
         _texts.Add(box);
     }
 
-    /// <summary>True when a place lies in a part; of a part and one in its opening, in the inner one only.</summary>
-    private bool IsOwner(int part, Point2 at)
+    /// <summary>The part a place lies in: of a part and one in its opening, the inner one.</summary>
+    private int OwnerOf(Point2 at)
     {
-        if (!Holds(part, at))
-        {
-            return false;
-        }
-
-        var area = _parts[part].Area;
+        var (owner, least) = (-1, double.PositiveInfinity);
         for (var i = 0; i < _parts.Count; i++)
         {
-            if (i != part && (_parts[i].Area < area || (_parts[i].Area == area && i < part)) && Holds(i, at))
+            if (_parts[i].Area < least && _parts[i].Bounds.Contains(at) && _parts[i].Inside.Contains(at))
             {
-                return false;
+                (owner, least) = (i, _parts[i].Area);
             }
         }
 
-        return true;
+        return owner;
     }
-
-    private bool Holds(int part, Point2 at) => _parts[part].Bounds.Contains(at) && _parts[part].Inside.Contains(at);
 
     private bool IsClear(Point2 from, Point2 to)
     {
@@ -175,4 +171,14 @@ internal sealed class NestLabels(Sketch sketch, Bounds2 sheet)
 
         return nearest;
     }
+
+    /// <summary>A part on the drawing.</summary>
+    /// <param name="Part">The part.</param>
+    /// <param name="Contours">Its edges.</param>
+    /// <param name="Bounds">The smallest upright rectangle around it.</param>
+    /// <param name="Inside">All within its outline, openings included.</param>
+    /// <param name="Material">Where its material is.</param>
+    /// <param name="Area">What its outline encloses.</param>
+    private sealed record Placed(
+        Part Part, ImmutableArray<Path2> Contours, Bounds2 Bounds, EvenOddArea Inside, EvenOddArea Material, double Area);
 }

@@ -112,9 +112,9 @@ public static class CutDrawings
 
         // On a part too small for it the name alone must do.
         if (part.Fingerprint is { } fingerprint
-            && PartName.Place(part, fingerprint.Code, material, occupancy, Layer.Score, LetteringSizes.Least) is { } code)
+            && PartName.PlaceEitherWay(part, fingerprint.Code, material, occupancy, Layer.Score) is { } code)
         {
-            sketch.Text(code.Layer, code.Content, code.At, code.Height);
+            sketch.Text(code.Layer, code.Content, code.At, code.Height, code.Angle);
         }
     }
 }

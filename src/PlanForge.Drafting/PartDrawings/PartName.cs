@@ -20,18 +20,20 @@ internal static class PartName
     /// <param name="layer">The layer of the text.</param>
     /// <param name="largest">Height of capitals to try first, mm.</param>
     public static DrawingItem.Text? Place(
-        Part part, string name, EvenOddArea material, Occupancy occupancy, Layer layer, double largest)
-    {
-        var middle = PartOutline.BoundsOf(part).Centre;
-        foreach (var height in (ReadOnlySpan<double>)[largest, LetteringSizes.Least])
-        {
-            var extents = TextExtents.Of(name, default, height, 0);
-            if (!extents.IsEmpty && occupancy.Find(extents.Width, extents.Height, middle, material.Contains) is { } corner)
-            {
-                return new(layer, name, corner - new Vector2(extents.MinX, extents.MinY), height, 0);
-            }
-        }
+        Part part, string name, EvenOddArea material, Occupancy occupancy, Layer layer, double largest) =>
+        Place(part, name, material, occupancy, layer, largest, 0) ?? Place(part, name, material, occupancy, layer, LetteringSizes.Least, 0);
 
-        return null;
+    /// <summary>The same in the least lettering, up the part where there is no room across.</summary>
+    public static DrawingItem.Text? PlaceEitherWay(Part part, string name, EvenOddArea material, Occupancy occupancy, Layer layer) =>
+        Place(part, name, material, occupancy, layer, LetteringSizes.Least, 0)
+        ?? Place(part, name, material, occupancy, layer, LetteringSizes.Least, Math.PI / 2);
+
+    private static DrawingItem.Text? Place(
+        Part part, string name, EvenOddArea material, Occupancy occupancy, Layer layer, double height, double angle)
+    {
+        var extents = TextExtents.Of(name, default, height, angle);
+        return !extents.IsEmpty && occupancy.Find(extents.Width, extents.Height, PartOutline.BoundsOf(part).Centre, material.Contains) is { } corner
+            ? new(layer, name, corner - new Vector2(extents.MinX, extents.MinY), height, angle)
+            : null;
     }
 }

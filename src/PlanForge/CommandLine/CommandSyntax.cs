@@ -29,6 +29,8 @@ internal sealed record OperandSyntax(string Text, int Least, int Most, Immutable
 
     public static OperandSyntax DesignAndRange { get; } = new("FILE NAME=FROM..TO", 2, 2, [], ["yaml"]);
 
+    public static OperandSyntax DesignAndFingerprint { get; } = new("DESIGN CODE", 2, 2, [], ["yaml"]);
+
     public static OperandSyntax OneOf(string text, ImmutableArray<string> words) => new(text, 1, 1, words, []);
 
     public static OperandSyntax AtMostOneOf(string text, ImmutableArray<string> words) => new(text, 0, 1, words, []);

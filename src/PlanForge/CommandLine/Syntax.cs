@@ -80,6 +80,10 @@ internal static class Syntax
     public static CommandSyntax Bench { get; } = new(
         "bench", "Turn what was measured at the building board into corrections.", OperandSyntax.DesignAndMeasured, [Json, Quiet]);
 
+    public static CommandSyntax Current { get; } = new(
+        "current", "Say whether paper or wood with this fingerprint is current.", OperandSyntax.DesignAndFingerprint,
+        [To, Json, Quiet]);
+
     public static CommandSyntax Calibrate { get; } = new(
         "calibrate", "Write a page to measure a printer by, or keep what was measured.", OperandSyntax.None,
         [ToFile, OnPaper, Force, Printer, Across, Up, Profiles, Quiet]);
@@ -98,13 +102,13 @@ internal static class Syntax
         "completion", "Print the completion script of a shell.", OperandSyntax.OneOf("SHELL", ["bash", "zsh", "fish"]), []);
 
     public static CommandSyntax HelpCommand { get; } = new(
-        "help", Help.Summary, OperandSyntax.AtMostOneOf("[COMMAND]", [Draw.Name, Follow.Name, Check.Name, Vary.Name, Bench.Name, Calibrate.Name, Coupon.Name, Inspect.Name, Schema.Name, Completion.Name]), []);
+        "help", Help.Summary, OperandSyntax.AtMostOneOf("[COMMAND]", [Draw.Name, Follow.Name, Check.Name, Vary.Name, Bench.Name, Current.Name, Calibrate.Name, Coupon.Name, Inspect.Name, Schema.Name, Completion.Name]), []);
 
     /// <summary>What <c>--version</c> stands for; it has no word of its own.</summary>
     public static CommandSyntax VersionCommand { get; } = new("", Version.Summary, OperandSyntax.None, []);
 
     /// <summary>All commands, in the order of the help.</summary>
-    public static ImmutableArray<CommandSyntax> Commands { get; } = [Draw, Follow, Check, Vary, Bench, Calibrate, Coupon, Inspect, Schema, Completion, HelpCommand];
+    public static ImmutableArray<CommandSyntax> Commands { get; } = [Draw, Follow, Check, Vary, Bench, Current, Calibrate, Coupon, Inspect, Schema, Completion, HelpCommand];
 
     /// <summary>The command of that name, or null.</summary>
     public static CommandSyntax? Find(string name)

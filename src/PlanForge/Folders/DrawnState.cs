@@ -22,7 +22,7 @@ internal sealed record DrawnState(
         design.Airframe.Issue.Fingerprint.Code,
         ToolVersion.Text,
         [.. design.Parts.Select(part => new DrawnPart(part.Id, part.Title, part.Making == Making.Cut, part.Fingerprint?.Code ?? ""))],
-        [.. design.Sheets.Sheets.Select(sheet => new DrawnSheet(sheet.Number, sheet.Title, sheet.Fingerprint?.Code ?? ""))]);
+        [.. design.Sheets.Sheets.Select(sheet => new DrawnSheet(sheet.Number, sheet.Title, sheet.Fingerprint?.Code ?? "", sheet.Parts))]);
 
     /// <summary>True when the same was drawn, whatever was called otherwise.</summary>
     public bool IsSameAs(DrawnState other) => Fingerprint == other.Fingerprint && Version == other.Version && Revision == other.Revision
@@ -53,6 +53,13 @@ internal sealed record DrawnState(
             json.WriteNumber("number", sheet.Number);
             json.WriteString("title", sheet.Title);
             json.WriteString("fingerprint", sheet.Fingerprint);
+            json.WriteStartArray("parts");
+            foreach (var part in sheet.Parts)
+            {
+                json.WriteStringValue(part);
+            }
+
+            json.WriteEndArray();
             json.WriteEndObject();
         }
 
@@ -72,7 +79,11 @@ internal sealed record DrawnState(
                 [.. json.GetProperty("parts").EnumerateArray().Select(part =>
                     new DrawnPart(Text(part, "id"), Text(part, "title"), part.GetProperty("cut").GetBoolean(), Text(part, "fingerprint")))],
                 [.. json.GetProperty("sheets").EnumerateArray().Select(sheet =>
-                    new DrawnSheet(sheet.GetProperty("number").GetInt32(), Text(sheet, "title"), Text(sheet, "fingerprint")))]);
+                    new DrawnSheet(
+                        sheet.GetProperty("number").GetInt32(),
+                        Text(sheet, "title"),
+                        Text(sheet, "fingerprint"),
+                        [.. sheet.GetProperty("parts").EnumerateArray().Select(part => part.GetString() ?? "")]))]);
         }
         catch (Exception fault) when (fault is KeyNotFoundException or InvalidOperationException or FormatException)
         {
@@ -95,4 +106,13 @@ internal sealed record DrawnPart(string Id, string Title, bool IsCut, string Fin
 /// <param name="Number">Its number.</param>
 /// <param name="Title">What it shows.</param>
 /// <param name="Fingerprint">Its short fingerprint.</param>
-internal sealed record DrawnSheet(int Number, string Title, string Fingerprint);
+/// <param name="Parts">The ids of the parts on it.</param>
+internal sealed record DrawnSheet(int Number, string Title, string Fingerprint, ImmutableArray<string> Parts)
+{
+    /// <inheritdoc/>
+    public bool Equals(DrawnSheet? other) => other is not null && Number == other.Number && Title == other.Title
+        && Fingerprint == other.Fingerprint && Parts.SequenceEqual(other.Parts);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(Number, Fingerprint);
+}

@@ -43,6 +43,21 @@ internal static class History
         }));
     }
 
+    /// <summary>All that was ever drawn into a folder, the latest first; none where nothing was, or where another program wrote it.</summary>
+    /// <exception cref="IOException">The folder's files cannot be read.</exception>
+    /// <exception cref="UnauthorizedAccessException">The folder's files may not be read.</exception>
+    public static ImmutableArray<DrawnState> StatesIn(string folder)
+    {
+        var manifest = Path.Combine(folder, Manifest.FileName);
+        if (!File.Exists(manifest) || Manifest.Read(File.ReadAllBytes(manifest))?.State is not { } last)
+        {
+            return [];
+        }
+
+        var history = Path.Combine(folder, FileName);
+        return [last, .. File.Exists(history) ? Read(File.ReadAllBytes(history)) : []];
+    }
+
     /// <summary>The states in a file's bytes; none when they are none of ours.</summary>
     public static ImmutableArray<DrawnState> Read(ReadOnlyMemory<byte> content)
     {

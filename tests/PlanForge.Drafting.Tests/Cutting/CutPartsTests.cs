@@ -88,6 +88,23 @@ public sealed class CutPartsTests
     }
 
     [Fact]
+    public void Wood_of_every_design_carries_its_fingerprint_unless_it_is_too_small()
+    {
+        var without = new List<string>();
+        foreach (var (part, drawing) in Cuts.OfDesigns(new(null, At)))
+        {
+            var texts = drawing.Drawing.Items.OfType<DrawingItem.Text>().ToList();
+            if (!texts.Exists(text => text.Content == part.Fingerprint!.Value.Code && text.Layer == Layer.Score))
+            {
+                without.Add(part.Id);
+            }
+        }
+
+        // Looked at: their rims are narrower than 9 mm, and their names take the widest place.
+        Assert.Equal(["former-F1", "former-F4", "former-F5", "former-F7", "former-F4", "former-F5"], without);
+    }
+
+    [Fact]
     public void Marks_and_names_are_not_compensated()
     {
         var (plain, moved) = (CutParts.Of(SampleParts.Former("F2", 92, 112), new(null, At), [])!, CutParts.Of(SampleParts.Former("F2", 92, 112), new(0.2, At), [])!);

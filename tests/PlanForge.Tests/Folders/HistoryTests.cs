@@ -7,7 +7,7 @@ namespace PlanForge.Tests.Folders;
 
 public sealed class HistoryTests
 {
-    private static readonly DrawnState First = new("x", "A", "AAAA-AA", "0.1.0", [new("former-F1", "Former F1", true, "F1F1-00")], [new(1, "Formers", "S1S1-00")]);
+    private static readonly DrawnState First = new("x", "A", "AAAA-AA", "0.1.0", [new("former-F1", "Former F1", true, "F1F1-00")], [new(1, "Formers", "S1S1-00", ["former-F1"])]);
     private static readonly DrawnState Second = First with { Fingerprint = "BBBB-BB", Parts = [First.Parts[0] with { Fingerprint = "F1F1-01" }] };
 
     [Fact]
