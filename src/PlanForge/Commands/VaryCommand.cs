@@ -90,7 +90,7 @@ internal sealed class VaryCommand(Terminal terminal, Arguments arguments)
     {
         var own = ShownUnit.Of(variation.Dimension, variation.Unit);
         var curves = ImmutableArray.CreateBuilder<ChartCurve>();
-        foreach (var figure in variation.Varying)
+        foreach (var figure in variation.Drawn)
         {
             var unit = ShownUnit.Of(figure.Quantity, variation.Unit);
             var steps = variation.Steps.Where(step => step.Value is not null).OrderBy(step => step.Value);

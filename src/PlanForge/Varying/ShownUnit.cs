@@ -1,3 +1,4 @@
+using System.Globalization;
 using PlanForge.Airframe;
 using PlanForge.Parts;
 using PlanForge.Parts.Wording;
@@ -28,8 +29,9 @@ internal readonly record struct ShownUnit(string Name, double Factor, int Decima
         _ => new("", 1, 3),
     };
 
-    /// <summary>A value in this unit, without its name.</summary>
-    public string Text(double value) => MeasureText.Rounded(value * Factor, Decimals);
+    /// <summary>A value in this unit, without its name; all of a row have the same decimals, so that a column can be read downward.</summary>
+    public string Text(double value) =>
+        (Math.Round(value * Factor, Decimals) + 0.0).ToString(FormattableString.Invariant($"F{Decimals}"), CultureInfo.InvariantCulture);
 
     private static ShownUnit OfLength(DisplayUnit unit) => unit switch
     {

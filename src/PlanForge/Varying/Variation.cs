@@ -30,6 +30,17 @@ internal sealed record Variation(string Design, DisplayUnit Unit, string Paramet
         }
     }
 
+    /// <summary>Those of them that are worth a curve: the figures of the whole airframe, or those of its parts where no other varies.</summary>
+    public ImmutableArray<Figure> Drawn
+    {
+        get
+        {
+            var airframe = Steps.SelectMany(step => step.Figures.Take(step.AirframeFigures)).Select(figure => figure.Key).ToHashSet(StringComparer.Ordinal);
+            ImmutableArray<Figure> whole = [.. Varying.Where(figure => airframe.Contains(figure.Key))];
+            return whole.IsEmpty ? Varying : whole;
+        }
+    }
+
     /// <summary>Works out all steps, several at a time.</summary>
     /// <param name="path">The description, as the user gave it.</param>
     /// <param name="range">What is varied.</param>
@@ -69,7 +80,7 @@ internal sealed record Variation(string Design, DisplayUnit Unit, string Paramet
         var parts = PartList.Of(airframe);
         var value = airframe.Parameters.First(parameter => parameter.Name == name).Value;
         var faults = Errors(parts.Findings);
-        return (new(value, faults.IsEmpty ? parts.Figures : [], faults, texts), airframe);
+        return (new(value, faults.IsEmpty ? parts.Figures : [], faults, texts) { AirframeFigures = parts.AirframeFigures.Length }, airframe);
     }
 
     private static ImmutableArray<Diagnostic> Errors(ImmutableArray<Diagnostic> findings) =>
@@ -92,12 +103,15 @@ internal sealed record Variation(string Design, DisplayUnit Unit, string Paramet
 
 /// <summary>A design for one value of the parameter.</summary>
 /// <param name="Value">The value: mm, rad, g or a plain number; null when it cannot be told.</param>
-/// <param name="Figures">All key figures; none of a step at fault.</param>
+/// <param name="Figures">All key figures, those of the whole airframe first; none of a step at fault.</param>
 /// <param name="Faults">Why it could not be worked out; empty when it could.</param>
 /// <param name="Texts">The texts that the faults name places in.</param>
 internal sealed record VariationStep(
     double? Value, ImmutableArray<Figure> Figures, ImmutableArray<Diagnostic> Faults, IReadOnlyDictionary<string, string> Texts)
 {
+    /// <summary>How many of the figures, from the first, are of the whole airframe.</summary>
+    public int AirframeFigures { get; init; }
+
     /// <summary>A figure as reports round it, so that the last digits of a solver vary nothing; null when the step has no such figure.</summary>
     public double? ValueOf(string key)
     {

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using PlanForge.Parts.Wording;
 
 namespace PlanForge.Varying;
 
@@ -49,7 +50,7 @@ internal static class VariationTable
     private static int CountOf(Variation variation) => variation.Steps.Max(step => step.Figures.Length);
 
     private static string HeadOf(VariationStep step, int index, ShownUnit unit) =>
-        step.Value is { } value ? unit.Text(value) : string.Create(CultureInfo.InvariantCulture, $"step {index + 1}");
+        step.Value is { } value ? MeasureText.Rounded(value * unit.Factor, unit.Decimals) : string.Create(CultureInfo.InvariantCulture, $"step {index + 1}");
 
     private static string Named(string what, string unit) => unit.Length > 0 ? $"{what} ({unit})" : what;
 }

@@ -79,10 +79,10 @@ public sealed class FollowCommandTests : IDisposable
         var said = Collect(follow);
         WaitFor(() => said.ToString().Contains("there is no file `shop.yaml`", StringComparison.Ordinal));
 
-        _folder.Write("shop.yaml", "operations: {cut_outside: {layer: FIRST, colour: 7, stroke: \"#000000\"}}\n");
+        _folder.Write("shop.yaml", Profile("FIRST"));
         WaitFor(() => Reads("parts/former-F1.dxf", "FIRST"));
 
-        _folder.Write("shop.yaml", "operations: {cut_outside: {layer: SECOND, colour: 7, stroke: \"#000000\"}}\n");
+        _folder.Write("shop.yaml", Profile("SECOND"));
         WaitFor(() => Reads("parts/former-F1.dxf", "SECOND"));
     }
 
@@ -93,6 +93,9 @@ public sealed class FollowCommandTests : IDisposable
 
         Assert.Equal(new(3, "", "nowhere.yaml: error: there is no such file\n"), run);
     }
+
+    private static string Profile(string layer) =>
+        $"operations:\n  cut_inside: {{layer: {layer}, colour: 7, stroke: \"#000000\"}}\n  cut_outside: {{layer: {layer}, colour: 7, stroke: \"#000000\"}}\n";
 
     private static string Named(string owner) => SmallDesign.Text + $"owner: {owner}\n";
 
