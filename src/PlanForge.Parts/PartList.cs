@@ -63,8 +63,14 @@ public sealed record PartList(ImmutableArray<Part> Parts, ImmutableArray<Figure>
 
     /// <summary>Makes all parts of a checked description.</summary>
     /// <param name="description">The description.</param>
-    public static PartList Of(AirframeDescription description)
+    public static PartList Of(AirframeDescription description) => Of(description, new());
+
+    /// <summary>The same, where a part with the same content as in an earlier run is that very object.</summary>
+    /// <param name="description">The description.</param>
+    /// <param name="kept">What is kept from earlier runs.</param>
+    public static PartList Of(AirframeDescription description, KeptParts kept)
     {
+        ArgumentNullException.ThrowIfNull(kept);
         var findings = new List<Diagnostic>();
         if (RiggedAirframe.Of(description, findings) is not { } airframe)
         {
@@ -85,7 +91,7 @@ public sealed record PartList(ImmutableArray<Part> Parts, ImmutableArray<Figure>
         }
 
         var hasErrors = findings.Any(finding => finding.Severity == Severity.Error);
-        return new(hasErrors ? [] : parts.ToImmutable(), figures.ToImmutable(), [.. findings.OrderBy(finding => finding.At.Line).ThenBy(finding => finding.At.Column)])
+        return new(hasErrors ? [] : kept.Known(parts.ToImmutable()), figures.ToImmutable(), [.. findings.OrderBy(finding => finding.At.Line).ThenBy(finding => finding.At.Column)])
         {
             AirframeFigures = airframeFigures,
             Arrangement = hasErrors ? null : ArrangementViews.Of(airframe),

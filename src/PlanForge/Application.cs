@@ -24,7 +24,7 @@ internal static class Application
         }
 
         var isQuiet = arguments.Has(Syntax.Quiet);
-        if (arguments.Command == Syntax.Draw)
+        if (arguments.Command == Syntax.Draw || arguments.Command == Syntax.Follow)
         {
             return Draw(arguments, terminal, disk);
         }
@@ -60,6 +60,11 @@ internal static class Application
             return new CheckCommand(terminal, isQuiet, arguments.Has(Syntax.Json)).Run(arguments.Operands);
         }
 
+        if (arguments.Command == Syntax.Vary)
+        {
+            return new VaryCommand(terminal, arguments).Run();
+        }
+
         if (arguments.Command == Syntax.Inspect)
         {
             return new InspectCommand(terminal, arguments).Run();
@@ -75,9 +80,15 @@ internal static class Application
         var messages = new Messages(terminal, isQuiet);
         try
         {
-            return DrawOptions.Read(arguments, messages, out var code) is { } choice
-                ? new DrawCommand(terminal, isQuiet, arguments.ValueOf(Syntax.To) ?? Syntax.DefaultFolder, choice, disk).Run(arguments.Operands)
-                : code;
+            if (DrawOptions.Read(arguments, messages, out var code) is not { } choice)
+            {
+                return code;
+            }
+
+            var folder = arguments.ValueOf(Syntax.To) ?? Syntax.DefaultFolder;
+            return arguments.Command == Syntax.Follow
+                ? new FollowCommand(terminal, isQuiet, folder, choice, disk).Run(arguments.Operands[0])
+                : new DrawCommand(terminal, isQuiet, folder, choice, disk).Run(arguments.Operands);
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {

@@ -61,6 +61,12 @@ internal static class Syntax
 
     public static OptionSyntax SheetSize { get; } = new("--sheet", "WxH", "Size of the sheet, such as 600x300; its corner is the origin.");
 
+    public static OptionSyntax Steps { get; } = new("--steps", "COUNT", "How many values, both ends among them, 2 to 200 (default: 7).");
+
+    public static OptionSyntax Csv { get; } = new("--csv", null, "Print comma-separated values instead, a row a step.");
+
+    public static OptionSyntax Chart { get; } = new("--chart", "FILE", "Draw the figures that vary as curves, an .svg file.");
+
     public static OptionSyntax Json { get; } = new("--json", null, "Print the reports as JSON instead, one after the other.");
 
     public static OptionSyntax Quiet { get; } = new("--quiet", null, "Print warnings and errors only.", "-q");
@@ -68,6 +74,14 @@ internal static class Syntax
     public static CommandSyntax Draw { get; } = new(
         "draw", "Write plan, templates, cut files and report of each description.", OperandSyntax.Files,
         [To, Tiles, Printer, Profiles, Dxf, NestEffort, Quiet]);
+
+    public static CommandSyntax Follow { get; } = new(
+        "follow", "Draw a description, and again whenever it is saved.", OperandSyntax.File,
+        [To, Tiles, Printer, Profiles, Dxf, NestEffort, Quiet]);
+
+    public static CommandSyntax Vary { get; } = new(
+        "vary", "Work a design out for several values of a parameter.", OperandSyntax.DesignAndRange,
+        [Steps, Csv, Json, Chart, Force, Quiet]);
 
     public static CommandSyntax Check { get; } = new(
         "check", "Compute everything and print the key figures; write nothing.", OperandSyntax.Files, [Json, Quiet]);
@@ -81,7 +95,7 @@ internal static class Syntax
         [To, Json, Quiet]);
 
     public static CommandSyntax Compare { get; } = new(
-        "compare", "Say what a change leaves to print, cut or sand; exits with 0 also when things differ.", OperandSyntax.OldAndNew,
+        "compare", "Say what a change leaves to print, cut or sand; exit code 0 either way.", OperandSyntax.OldAndNew,
         [ToChanges, Force, Tiles, Printer, Profiles, Json, Quiet]);
 
     public static CommandSyntax Calibrate { get; } = new(
@@ -103,13 +117,13 @@ internal static class Syntax
         "completion", "Print the completion script of a shell.", OperandSyntax.OneOf("SHELL", ["bash", "zsh", "fish"]), []);
 
     public static CommandSyntax HelpCommand { get; } = new(
-        "help", Help.Summary, OperandSyntax.AtMostOneOf("[COMMAND]", [Draw.Name, Check.Name, Bench.Name, Compare.Name, Current.Name, Calibrate.Name, Coupon.Name, Inspect.Name, Schema.Name, Completion.Name]), []);
+        "help", Help.Summary, OperandSyntax.AtMostOneOf("[COMMAND]", [Draw.Name, Follow.Name, Check.Name, Vary.Name, Bench.Name, Compare.Name, Current.Name, Calibrate.Name, Coupon.Name, Inspect.Name, Schema.Name, Completion.Name]), []);
 
     /// <summary>What <c>--version</c> stands for; it has no word of its own.</summary>
     public static CommandSyntax VersionCommand { get; } = new("", Version.Summary, OperandSyntax.None, []);
 
     /// <summary>All commands, in the order of the help.</summary>
-    public static ImmutableArray<CommandSyntax> Commands { get; } = [Draw, Check, Bench, Compare, Current, Calibrate, Coupon, Inspect, Schema, Completion, HelpCommand];
+    public static ImmutableArray<CommandSyntax> Commands { get; } = [Draw, Follow, Check, Vary, Bench, Compare, Current, Calibrate, Coupon, Inspect, Schema, Completion, HelpCommand];
 
     /// <summary>The command of that name, or null.</summary>
     public static CommandSyntax? Find(string name)

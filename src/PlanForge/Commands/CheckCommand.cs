@@ -10,7 +10,7 @@ internal sealed class CheckCommand(Terminal terminal, bool isQuiet, bool isJson)
 {
     private bool _isFirst = true;
 
-    protected override string WorkOut(Design design, CancellationToken stop) =>
+    protected override string WorkOut(Design design, KeptWork kept, CancellationToken stop) =>
         isJson ? Encoding.UTF8.GetString(Report.Of(design)) : IsQuiet ? "" : Summary.Of(design);
 
     protected override ExitCode Use(string file, Design design, string result, CancellationToken stop)

@@ -54,4 +54,8 @@ internal sealed record SourceFile(string Name, ReadOnlyMemory<byte> Content);
 /// <param name="Findings">Every warning and error.</param>
 /// <param name="Texts">The text of each file that was read, by its name in the findings.</param>
 internal sealed record PlanningResult(
-    Design? Design, ImmutableArray<Diagnostic> Findings, IReadOnlyDictionary<string, string> Texts);
+    Design? Design, ImmutableArray<Diagnostic> Findings, IReadOnlyDictionary<string, string> Texts)
+{
+    /// <summary>The paths of files that were asked for and are not there.</summary>
+    public ImmutableArray<string> Missing { get; init; } = [];
+}
