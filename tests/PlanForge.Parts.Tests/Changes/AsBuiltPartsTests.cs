@@ -124,6 +124,14 @@ public class AsBuiltPartsTests
         Assert.Equal(2, list.Parts.Count(part => part.Kind == "Saddles"));
     }
 
+    [Fact]
+    public void A_side_that_turns_outward_by_a_trace_under_the_wing_has_a_saddle()
+    {
+        // Both faces see the inner line's foot at the fold, a millionth apart.
+        var built = Designs.Read("oxbow-1420", "as_built: {fuselage: [{station: 430, breadth: 87.65}]}\n");
+        Assert.Equal(2, PartList.Of(built).Parts.Count(part => part.Kind == "Saddles"));
+    }
+
     [Theory]
     [MemberData(nameof(Designs.All), MemberType = typeof(Designs))]
     public void What_measures_as_designed_changes_no_part(string name)
