@@ -16,7 +16,7 @@ public static class ChangeParts
     private const double HatchSpacing = 1.2;
     private const double TextDistance = 14;
 
-    /// <summary>One drawing for each part whose lines changed, in the order of the parts; what is only read, or only reworded, has none.</summary>
+    /// <summary>One drawing for each part whose lines changed, in the order of the parts; what is only read, only reworded or fits as it is has none.</summary>
     /// <param name="comparison">What changed.</param>
     /// <param name="text">Writes lengths.</param>
     /// <param name="causes">Says what caused the change of a part, in sentences.</param>
@@ -32,7 +32,7 @@ public static class ChangeParts
     public static bool IsDrawn(PartComparison part)
     {
         ArgumentNullException.ThrowIfNull(part);
-        return part.State == PartState.Changed && part.New!.Making != Making.View && !part.Lines.IsEmpty;
+        return part.State == PartState.Changed && part.New!.Making != Making.View && !part.Lines.IsEmpty && part.Advice != PartAdvice.Keep;
     }
 
     private static Part Drawing(PartComparison part, ComparisonTexts words, IEnumerable<string> causes)
@@ -49,7 +49,7 @@ public static class ChangeParts
             sketch.Line(LineUse.Before, line.Path);
         }
 
-        sketch.Note($"{Sentence(words.Of(part))}. The new part as on the plan, lines as they were under it; both by the same centre and datum lines.");
+        sketch.Note($"{Sentence(words.Of(part))}. Lines as they were lie under the new ones, by the same centre and datum lines.");
         foreach (var cause in causes)
         {
             sketch.Note(cause);

@@ -62,7 +62,7 @@ public sealed class ComparisonTexts(MeasureText text)
             .Where(step => Math.Abs(step.Item1) > LineChange.Same)
             .Select(step => $"{text.FineWithUnit(Math.Abs(step.Item1))} {(step.Item1 > 0 ? step.Item2 : step.Item3)}")
             .ToList();
-        return steps.Count == 0 ? "the same shape" : $"the same shape, {string.Join(" and ", steps)} against the lines marked on it";
+        return steps.Count == 0 ? "the same shape at another place" : $"the same shape, {string.Join(" and ", steps)} against the lines marked on it";
     }
 
     private IEnumerable<string> Changes(PartComparison part)
@@ -88,18 +88,21 @@ public sealed class ComparisonTexts(MeasureText text)
             yield return "the grain runs otherwise";
         }
 
-        foreach (var zone in new[] { part.Lack, part.Surplus })
+        // Where a part is made anew, what could come off the old one does not matter; a template is of wood that may stand elsewhere.
+        var isTemplate = now.Making != Making.Cut;
+        DeviationZone?[] zones = part.Lack is not null && !isTemplate ? [part.Lack] : [part.Lack, part.Surplus];
+        foreach (var zone in zones)
         {
             if (zone is not null)
             {
-                yield return $"{Of(zone)} ({Where(now, zone.Middle)})";
+                yield return $"{(isTemplate ? "wood cut by it: " : "")}{Of(zone)} ({Where(now, zone.Middle)})";
             }
         }
 
         if (part.Wood is null or { Zones.IsEmpty: true } && part.Largest is { } largest)
         {
-            var lines = part.Lines.Contains(LineUse.Cut) ? "outline" : "lines on it";
-            yield return $"{lines} {text.FineWithUnit(largest.Distance)} off at most ({Where(now, largest.At)})";
+            var by = $"{text.FineWithUnit(largest.Distance)} at most ({Where(now, largest.At)})";
+            yield return largest.Distance <= PartComparison.Threshold ? $"off by {by}, fits as it is" : $"lines on it off by {by}";
         }
         else if (part.Largest is null && part.Lines.Length > 0)
         {

@@ -10,13 +10,13 @@ namespace PlanForge.Parts.Comparison;
 /// <param name="New">Its value now, or null when there is none.</param>
 public readonly record struct FigureChange(string Key, string Label, FigureQuantity Quantity, double? Old, double? New)
 {
-    // What neither a rule nor a protractor nor the report shows, and far more than the noise of the solvers.
-    private const double LeastLength = 1e-3;
-    private const double LeastAngle = 1e-5;
+    // What no figure shows to a builder, and far more than the noise of the solvers.
+    private const double LeastLength = 5e-3;
+    private const double LeastAngle = 1e-4;
     private const double LeastArea = 0.1;
     private const double LeastNumber = 1e-6;
 
-    /// <summary>The figures that differ by 0.001 mm, 0.1 mm², 0.00001 rad or more, in the order of now; those that are gone follow.</summary>
+    /// <summary>The figures that differ by 0.005 mm, 0.1 mm², 0.0001 rad or more, in the order of now; those that are gone follow.</summary>
     public static ImmutableArray<FigureChange> Between(ImmutableArray<Figure> old, ImmutableArray<Figure> now)
     {
         var before = new Dictionary<string, Figure>(StringComparer.Ordinal);

@@ -43,6 +43,9 @@ public sealed record PartComparison(Part? Old, Part? New, PartState State)
     /// <summary>The wood that is missing most, beyond the threshold; null for none.</summary>
     public DeviationZone? Lack => Wood?.WorstOf(DeviationSide.Lack);
 
+    /// <summary>True when no wood differs beyond the threshold and a line drawn on it does.</summary>
+    private bool AreMarksOff => Lines.Any(use => use != LineUse.Cut) && Largest is not { Distance: <= Threshold };
+
     /// <summary>What a builder who has the old part does.</summary>
     public PartAdvice Advice => State switch
     {
@@ -53,7 +56,7 @@ public sealed record PartComparison(Part? Old, Part? New, PartState State)
         PartState.Moved => PartAdvice.PutElsewhere,
         _ when IsOtherwiseMade || Lack is not null => PartAdvice.Make,
         _ when Surplus is not null => PartAdvice.TakeOff,
-        _ when Lines.Any(use => use != LineUse.Cut) => PartAdvice.MarkAnew,
+        _ when AreMarksOff => PartAdvice.MarkAnew,
         _ => PartAdvice.Keep,
     };
 }

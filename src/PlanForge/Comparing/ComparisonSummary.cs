@@ -11,7 +11,7 @@ namespace PlanForge.Comparing;
 /// <summary>Says for a builder what a change leaves to print, cut or sand, and what still holds.</summary>
 internal sealed class ComparisonSummary
 {
-    private const int MostFiguresOfPart = 6;
+    private const int MostFiguresOfPart = 4;
 
     private static readonly ImmutableArray<(PartAdvice Advice, string Title)> Groups =
     [
@@ -71,16 +71,13 @@ internal sealed class ComparisonSummary
 
         _text.Append('\n').Append(title).Append(":\n");
         var same = all.Where(part => part.State == PartState.Same).Select(part => part.Part.Title).ToList();
-        foreach (var part in all.Where(part => part.State != PartState.Same))
+        foreach (var alike in all.Where(part => part.State != PartState.Same).GroupBy(part => (Words: _words.Of(part), Causes: CauseText.Of(_comparison.CausesOf(part)))))
         {
-            _text.Append("  ").Append(part.Part.Title).Append(": ").Append(_words.Of(part)).Append('\n');
-            if (CauseText.Of(_comparison.CausesOf(part)) is { Length: > 0 } causes)
-            {
-                _text.Append("    by ").Append(causes).Append('\n');
-            }
+            _text.Append("  ").AppendJoin("; ", alike.Select(part => part.Part.Title)).Append(": ").Append(alike.Key.Words).Append('\n');
+            _text.Append(alike.Key.Causes.Length > 0 ? $"    by {alike.Key.Causes}\n" : "");
         }
 
-        _text.Append(same.Count > 0 ? $"  {string.Join(", ", same)}\n" : "");
+        _text.Append(same.Count > 0 ? $"  {string.Join("; ", same)}\n" : "");
     }
 
     private void AddSheets()
@@ -90,7 +87,7 @@ internal sealed class ComparisonSummary
         Add("keep", _comparison.Sheets.Where(sheet => sheet.Was is not null).Select(sheet => sheet.Was!.Number == sheet.Sheet.Number
             ? Number(sheet.Sheet.Number)
             : $"{Number(sheet.Was.Number)} (now {Number(sheet.Sheet.Number)})"));
-        Add("throw away", _comparison.GoneSheets.Select(sheet => $"{Number(sheet.Number)} ({sheet.Fingerprint})"));
+        Add("throw away the old", _comparison.GoneSheets.Select(sheet => Number(sheet.Number)));
 
         void Add(string what, IEnumerable<string> sheets)
         {
