@@ -1,3 +1,4 @@
+using PlanForge.Airframe.Reading;
 using PlanForge.Airframe.Schema;
 using PlanForge.CommandLine;
 using PlanForge.Commands;
@@ -24,6 +25,7 @@ internal static class Application
         }
 
         var isQuiet = arguments.Has(Syntax.Quiet);
+        var overrides = OverridesOf(arguments);
         if (arguments.Command == Syntax.Draw)
         {
             return Draw(arguments, terminal, disk);
@@ -41,12 +43,12 @@ internal static class Application
 
         if (arguments.Command == Syntax.Bench)
         {
-            return new BenchCommand(terminal, isQuiet, arguments.Has(Syntax.Json)).Run(arguments.Operands[0], arguments.Operands[1]);
+            return new BenchCommand(terminal, overrides, isQuiet, arguments.Has(Syntax.Json)).Run(arguments.Operands[0], arguments.Operands[1]);
         }
 
         if (arguments.Command == Syntax.Check)
         {
-            return new CheckCommand(terminal, isQuiet, arguments.Has(Syntax.Json)).Run(arguments.Operands);
+            return new CheckCommand(terminal, overrides, isQuiet, arguments.Has(Syntax.Json)).Run(arguments.Operands);
         }
 
         if (arguments.Command == Syntax.Inspect)
@@ -65,7 +67,7 @@ internal static class Application
         try
         {
             return DrawOptions.Read(arguments, messages, out var code) is { } choice
-                ? new DrawCommand(terminal, isQuiet, arguments.ValueOf(Syntax.To) ?? Syntax.DefaultFolder, choice, disk).Run(arguments.Operands)
+                ? new DrawCommand(terminal, OverridesOf(arguments), isQuiet, arguments.ValueOf(Syntax.To) ?? Syntax.DefaultFolder, choice, disk).Run(arguments.Operands)
                 : code;
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
@@ -74,6 +76,8 @@ internal static class Application
             return ExitCode.FileSystemFault;
         }
     }
+
+    private static ParameterOverrides OverridesOf(Arguments arguments) => new(Syntax.With.Name, arguments.ValuesOf(Syntax.With));
 
     private static string TextOf(Arguments arguments)
     {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text;
+using PlanForge.Airframe.Reading;
 using PlanForge.Airframe.Diagnostics;
 using PlanForge.Airframe.Measuring;
 using PlanForge.Designs;
@@ -11,7 +12,7 @@ using PlanForge.Terminals;
 namespace PlanForge.Commands;
 
 /// <summary>Turns what was measured at the building board into corrections.</summary>
-internal sealed class BenchCommand(Terminal terminal, bool isQuiet, bool isJson)
+internal sealed class BenchCommand(Terminal terminal, ParameterOverrides overrides, bool isQuiet, bool isJson)
 {
     private readonly Messages _messages = new(terminal, isQuiet);
     private readonly Dictionary<string, string> _texts = new(StringComparer.Ordinal);
@@ -24,7 +25,7 @@ internal sealed class BenchCommand(Terminal terminal, bool isQuiet, bool isJson)
         var path = design;
         try
         {
-            var read = Planner.Read(design, _texts, ImmutableArray.CreateBuilder<SourceFile>());
+            var read = Planner.Read(design, overrides, _texts, ImmutableArray.CreateBuilder<SourceFile>());
             var findings = new List<Diagnostic>(read.Diagnostics);
             if (read.Airframe is not { } description || RiggedAirframe.Of(description, findings) is not { } airframe)
             {

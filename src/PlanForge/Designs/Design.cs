@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PlanForge.Airframe;
+using PlanForge.Airframe.Described;
 using PlanForge.Airframe.Diagnostics;
 using PlanForge.Drafting.Cutting;
 using PlanForge.Drafting.Model;
@@ -25,6 +26,9 @@ internal sealed record Design(
 {
     /// <summary>The files it was read from: the description, then its section files in the order of reading.</summary>
     public required ImmutableArray<SourceFile> Sources { get; init; }
+
+    /// <summary>Lists the description's values.</summary>
+    public required Func<DescribedValues> ListValues { get; init; }
 
     /// <summary>The drawings for the cutter, in the order of the parts.</summary>
     public required ImmutableArray<CutDrawing> Cuts { get; init; }

@@ -15,17 +15,18 @@ internal static class Planner
 {
     /// <summary>Plans one description.</summary>
     /// <param name="path">The description, as the user gave it.</param>
+    /// <param name="overrides">Other values for some of its parameters.</param>
     /// <param name="effort">How many arrangements of each stock's parts are tried.</param>
     /// <param name="stop">Asked between the stages.</param>
     /// <exception cref="IOException">The description or a section file cannot be read.</exception>
     /// <exception cref="UnauthorizedAccessException">The description or a section file may not be read.</exception>
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
-    public static PlanningResult Plan(string path, int effort, CancellationToken stop)
+    public static PlanningResult Plan(string path, ParameterOverrides overrides, int effort, CancellationToken stop)
     {
         var texts = new Dictionary<string, string>(StringComparer.Ordinal);
         var sources = ImmutableArray.CreateBuilder<SourceFile>();
         var folder = FolderOf(path);
-        var read = Read(path, texts, sources);
+        var read = Read(path, overrides, texts, sources);
         if (read.Airframe is not { } airframe)
         {
             return new(null, read.Diagnostics, texts);
@@ -56,6 +57,7 @@ internal static class Planner
         var design = new Design(Path.GetFileName(path), airframe, parts.Parts, parts.AirframeFigures, plan.Sheets, findings)
         {
             Sources = sources.DrainToImmutable(),
+            ListValues = read.ListValues,
             Cuts = cuts.Drawings,
             CutProfile = profile ?? CutProfile.Default,
             Nests = nests,
@@ -80,14 +82,17 @@ internal static class Planner
 
     /// <summary>Reads a description with its section files; builds nothing.</summary>
     /// <param name="path">The description, as the user gave it.</param>
+    /// <param name="overrides">Other values for some of its parameters.</param>
     /// <param name="texts">Takes the text of each file that was read, by its name in the findings.</param>
     /// <param name="sources">Takes the files.</param>
     /// <exception cref="IOException">The description or a section file cannot be read.</exception>
     /// <exception cref="UnauthorizedAccessException">The description or a section file may not be read.</exception>
-    public static ReadResult Read(string path, Dictionary<string, string> texts, ImmutableArray<SourceFile>.Builder sources)
+    public static ReadResult Read(
+        string path, ParameterOverrides overrides, Dictionary<string, string> texts, ImmutableArray<SourceFile>.Builder sources)
     {
         var text = TextFile.Read(path, out var bytes, out var fault);
         texts[path] = text;
+        texts[overrides.Option] = overrides.Text;
         if (fault is not null)
         {
             return new(null, [fault]);
@@ -95,7 +100,7 @@ internal static class Planner
 
         var folder = FolderOf(path);
         sources.Add(new(Path.GetFileName(path), bytes));
-        return AirframeReader.Read(path, text, name => ReadSection(folder, name, texts, sources));
+        return AirframeReader.Read(path, text, name => ReadSection(folder, name, texts, sources), overrides);
     }
 
     /// <summary>The folder of a file as the user gave it, with its last separator; empty for a bare name.</summary>
