@@ -1,9 +1,9 @@
 using PlanForge.Airframe.Building;
+using PlanForge.Airframe.Described;
 using PlanForge.Airframe.Diagnostics;
 using PlanForge.Airframe.Format;
 using PlanForge.Airframe.Measuring;
 using PlanForge.Airframe.Reading.Yaml;
-using PlanForge.Airframe.Described;
 
 namespace PlanForge.Airframe.Reading;
 

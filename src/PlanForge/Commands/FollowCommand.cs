@@ -1,5 +1,5 @@
-using PlanForge.Airframe.Reading;
 using System.Diagnostics;
+using PlanForge.Airframe.Reading;
 using PlanForge.Designs;
 using PlanForge.Folders;
 using PlanForge.Following;

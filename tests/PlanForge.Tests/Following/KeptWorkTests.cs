@@ -1,5 +1,5 @@
-using PlanForge.Airframe.Reading;
 using CsCheck;
+using PlanForge.Airframe.Reading;
 using PlanForge.Designs;
 using PlanForge.Drafting.Nests;
 using PlanForge.Folders;
