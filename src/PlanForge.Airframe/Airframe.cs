@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PlanForge.Airframe.Building;
 using PlanForge.Airframe.Diagnostics;
 using PlanForge.Airframe.Format;
 using PlanForge.Airframe.Inputs;
@@ -53,6 +54,8 @@ public sealed record AirframeDescription(
     SheetsDescription Sheets,
     CutterDescription Cutter)
 {
+    /// <summary>What was measured on the wood and is contained here, with the design before; null where nothing was.</summary>
+    public AsBuiltDescription? AsBuilt { get; init; }
     public string Name { get => Origin.Read(field, AirframeFormat.Name); init; } = Name;
 
     public ImmutableArray<string> Notes { get => Origin.Read(field, AirframeFormat.Notes); init; } = Notes;

@@ -288,6 +288,9 @@ public sealed record StockDescription(
     internal Origin Origin { get; init; }
 
     public StockDescription Watched(InputLog log) => this with { Origin = Origin.Watched(log) };
+
+    /// <summary>True when this is what a part of some material is cut from; case and blanks around it do not count.</summary>
+    public bool IsOf(string material) => string.Equals(Material.Trim(), material?.Trim(), StringComparison.OrdinalIgnoreCase);
 }
 
 /// <summary>A rectangle left over of a sheet.</summary>

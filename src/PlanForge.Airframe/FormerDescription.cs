@@ -196,6 +196,12 @@ public sealed record SlotDescription(double Across, double Height, double Width,
     internal Origin Origin { get; init; }
 
     public SlotDescription Watched(InputLog log) => this with { Origin = Origin.Watched(log) };
+
+    /// <summary>The sheet of stock that <see cref="Width"/> follows, by its name, or null.</summary>
+    public string? WidthSheet { get; init; }
+
+    /// <summary>The sheet of stock that <see cref="Depth"/> follows, by its name, or null.</summary>
+    public string? DepthSheet { get; init; }
 }
 
 /// <summary>A rectangular tab on both sides, or on the upper or lower edge.</summary>
@@ -217,6 +223,9 @@ public sealed record TabDescription(TabEdge Edge, double Position, double Width,
     internal Origin Origin { get; init; }
 
     public TabDescription Watched(InputLog log) => this with { Origin = Origin.Watched(log) };
+
+    /// <summary>The sheet of stock that <see cref="Depth"/> follows, by its name, or null.</summary>
+    public string? DepthSheet { get; init; }
 }
 
 /// <summary>Where a tab stands.</summary>

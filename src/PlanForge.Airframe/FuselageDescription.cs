@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using PlanForge.Airframe.Diagnostics;
 using PlanForge.Airframe.Format;
 using PlanForge.Airframe.Inputs;
+using PlanForge.Geometry.Curves;
 
 namespace PlanForge.Airframe;
 
@@ -31,6 +32,20 @@ public sealed record FuselageDescription(
         Stations = Stations.Watched(log),
         Longerons = Longerons.Watched(log),
     };
+
+    /// <summary>How a value of the cross-sections runs along the body, mm over stations; each span is that between two stations.</summary>
+    /// <param name="value">The value of a station, mm.</param>
+    /// <exception cref="ArgumentException">There are fewer than two stations or they do not ascend.</exception>
+    public StationCurve Along(Func<FuselageStation, double> value) => Through(Stations, value);
+
+    /// <summary>The same through some neighbouring stations alone.</summary>
+    /// <param name="stations">The stations, ascending, at least two.</param>
+    /// <param name="value">The value of a station, mm.</param>
+    /// <exception cref="ArgumentException">There are fewer than two stations or they do not ascend.</exception>
+    public static StationCurve Through(ImmutableArray<FuselageStation> stations, Func<FuselageStation, double> value) => StationCurve.Through(
+        [.. stations.Select(station => station.Station)],
+        [.. stations.Select(value)],
+        [.. stations.SkipLast(1).Select(station => station.RunAft == Run.Fair ? Span.Fair : Span.Straight)]);
 }
 
 /// <summary>Thickness of the skins, mm, 0 or more, along the surface normal.</summary>

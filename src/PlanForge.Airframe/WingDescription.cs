@@ -103,6 +103,12 @@ public sealed record PanelDescription(
         Origin = Origin.Watched(log),
         Tip = Tip.Watched(log),
     };
+
+    /// <summary>True when the description gives the outer end no section: it is the inner end's.</summary>
+    public bool SectionIsInnerEnds { get; init; }
+
+    /// <summary>True when the description gives the outer end no chord: it is the inner end's.</summary>
+    public bool ChordIsInnerEnds { get; init; }
 }
 
 /// <summary>What the incidence angle is measured on.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 
 namespace PlanForge.Geometry;
 
@@ -190,6 +191,14 @@ public sealed class Path2
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(factor);
         return new([.. Vertices.Select(v => v with { Point = new(v.Point.X * factor, v.Point.Y * factor) })], IsClosed);
+    }
+
+    /// <summary>True when another path is the same to the last bit.</summary>
+    public bool IsSameAs(Path2 other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        return ReferenceEquals(this, other) || (IsClosed == other.IsClosed
+            && MemoryMarshal.AsBytes(Vertices.AsSpan()).SequenceEqual(MemoryMarshal.AsBytes(other.Vertices.AsSpan())));
     }
 
     /// <summary>The shortest distance from a point to the path itself (not its inside), mm.</summary>

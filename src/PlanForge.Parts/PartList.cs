@@ -54,14 +54,23 @@ public sealed record PartList(ImmutableArray<Part> Parts, ImmutableArray<Figure>
             }
 
             before = step.Inputs;
-            yield return part with { Inputs = part.Inputs.With(step.Inputs.ToSet()) };
+            var inputs = part.Inputs.With(step.Inputs.ToSet());
+
+            // What was measured stands in place of what was designed, anywhere: it is read as a whole.
+            yield return part with { Inputs = airframe.Description.AsBuilt is null ? inputs : inputs.With(InputSet.Of(["as_built"])) };
         }
     }
 
     /// <summary>Makes all parts of a checked description.</summary>
     /// <param name="description">The description.</param>
-    public static PartList Of(AirframeDescription description)
+    public static PartList Of(AirframeDescription description) => Of(description, new());
+
+    /// <summary>The same, where a part with the same content as in an earlier run is that very object.</summary>
+    /// <param name="description">The description.</param>
+    /// <param name="kept">What is kept from earlier runs.</param>
+    public static PartList Of(AirframeDescription description, KeptParts kept)
     {
+        ArgumentNullException.ThrowIfNull(kept);
         var findings = new List<Diagnostic>();
         if (RiggedAirframe.Of(description, findings) is not { } airframe)
         {
@@ -82,7 +91,7 @@ public sealed record PartList(ImmutableArray<Part> Parts, ImmutableArray<Figure>
         }
 
         var hasErrors = findings.Any(finding => finding.Severity == Severity.Error);
-        return new(hasErrors ? [] : parts.ToImmutable(), figures.ToImmutable(), [.. findings.OrderBy(finding => finding.At.Line).ThenBy(finding => finding.At.Column)])
+        return new(hasErrors ? [] : kept.Known(parts.ToImmutable()), figures.ToImmutable(), [.. findings.OrderBy(finding => finding.At.Line).ThenBy(finding => finding.At.Column)])
         {
             AirframeFigures = airframeFigures,
             Arrangement = hasErrors ? null : ArrangementViews.Of(airframe),

@@ -1,3 +1,4 @@
+using PlanForge.Airframe.Reading;
 using PlanForge.Airframe.Schema;
 using PlanForge.CommandLine;
 using PlanForge.Commands;
@@ -24,7 +25,7 @@ internal static class Application
         }
 
         var isQuiet = arguments.Has(Syntax.Quiet);
-        if (arguments.Command == Syntax.Draw)
+        if (arguments.Command == Syntax.Draw || arguments.Command == Syntax.Follow)
         {
             return Draw(arguments, terminal, disk);
         }
@@ -57,7 +58,12 @@ internal static class Application
 
         if (arguments.Command == Syntax.Check)
         {
-            return new CheckCommand(terminal, isQuiet, arguments.Has(Syntax.Json)).Run(arguments.Operands);
+            return new CheckCommand(terminal, OverridesOf(arguments), isQuiet, arguments.Has(Syntax.Json)).Run(arguments.Operands);
+        }
+
+        if (arguments.Command == Syntax.Vary)
+        {
+            return new VaryCommand(terminal, arguments).Run();
         }
 
         if (arguments.Command == Syntax.Inspect)
@@ -75,9 +81,15 @@ internal static class Application
         var messages = new Messages(terminal, isQuiet);
         try
         {
-            return DrawOptions.Read(arguments, messages, out var code) is { } choice
-                ? new DrawCommand(terminal, isQuiet, arguments.ValueOf(Syntax.To) ?? Syntax.DefaultFolder, choice, disk).Run(arguments.Operands)
-                : code;
+            if (DrawOptions.Read(arguments, messages, out var code) is not { } choice)
+            {
+                return code;
+            }
+
+            var folder = arguments.ValueOf(Syntax.To) ?? Syntax.DefaultFolder;
+            return arguments.Command == Syntax.Follow
+                ? new FollowCommand(terminal, isQuiet, folder, choice, disk).Run(arguments.Operands[0])
+                : new DrawCommand(terminal, OverridesOf(arguments), isQuiet, folder, choice, disk).Run(arguments.Operands);
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
@@ -85,6 +97,8 @@ internal static class Application
             return ExitCode.FileSystemFault;
         }
     }
+
+    private static ParameterOverrides OverridesOf(Arguments arguments) => new(Syntax.With.Name, arguments.ValuesOf(Syntax.With));
 
     private static string TextOf(Arguments arguments)
     {

@@ -18,10 +18,13 @@ internal static class Designs
     /// <summary>The text of a section file beside the designs.</summary>
     public static string? SectionFile(string file) => File.ReadAllText(Path.Combine(Folder(), file));
 
-    private static AirframeDescription Read(string name)
+    /// <summary>Reads one.</summary>
+    /// <param name="name">Its name.</param>
+    /// <param name="more">Lines to add at the end of its file.</param>
+    public static AirframeDescription Read(string name, string more = "")
     {
         var folder = Folder();
-        var read = AirframeReader.Read($"{name}.yaml", File.ReadAllText(Path.Combine(folder, $"{name}.yaml")), file => File.ReadAllText(Path.Combine(folder, file)));
+        var read = AirframeReader.Read($"{name}.yaml", File.ReadAllText(Path.Combine(folder, $"{name}.yaml")) + more, file => File.ReadAllText(Path.Combine(folder, file)));
         return read.Airframe!;
     }
 

@@ -81,7 +81,10 @@ internal static class AirframeFormat
     public static readonly Key<MappingFormat> Cutter = new("cutter", WorkshopFormat.Cutter,
         "What the cutting machine needs to know.", AssumedEmpty);
 
+    public static readonly Key<MappingFormat> AsBuilt = new("as_built", AsBuiltFormat.AsBuilt,
+        "What was measured on the wood; everything that depends on it is drawn to it.");
+
     public static readonly MappingFormat Root = new("description", "the description", Version, Name, Revision, Owner, Creator,
         Approver, IssueDate, Revisions, Notes, Units,
-        Parameters, Wing, Fuselage, Formers, Saddle, Retention, Tailplane, Shims, ThrustLine, Bench, Stock, Sheets, Cutter);
+        Parameters, Wing, Fuselage, Formers, Saddle, Retention, Tailplane, Shims, ThrustLine, Bench, Stock, Sheets, Cutter, AsBuilt);
 }

@@ -1,3 +1,4 @@
+using PlanForge.Airframe.Building;
 using PlanForge.Airframe.Diagnostics;
 using PlanForge.Airframe.Format;
 using PlanForge.Airframe.Measuring;
@@ -67,6 +68,7 @@ public static class AirframeReader
         var thrustLine = FittingReader.ThrustLine(values.Mapping(AirframeFormat.ThrustLine));
         var bench = BenchReader.Read(values.Mapping(AirframeFormat.Bench), fuselage, wing, findings);
         var sheets = WorkshopReader.Sheets(values.Mapping(AirframeFormat.Sheets), units);
+        var measured = new AsBuiltReader(formers, stock, fuselage, wing, findings).Read(values.Mapping(AirframeFormat.AsBuilt));
         if (diagnostics.HasErrors || wing is null || fuselage is null || saddle is null || shims is null || bench is null
             || sheets is null || cutter is null)
         {
@@ -74,7 +76,7 @@ public static class AirframeReader
         }
 
         parameters.WarnOfUnused();
-        var airframe = new AirframeDescription(
+        var designed = new AirframeDescription(
             values.Text(AirframeFormat.Name),
             IssueReader.Read(values, files),
             [.. values.List(AirframeFormat.Notes).OfType<TextValue>().Select(note => note.Text)],
@@ -93,6 +95,7 @@ public static class AirframeReader
             stock,
             sheets,
             cutter) { Origin = values.Origin, Overrides = parameters.Overridden() };
+        var airframe = AsBuiltDescription.Apply(designed, measured);
         CommonPractice.Check(airframe, findings);
         return (airframe, () => ValueListing.Of(values, files, parameters, units));
     }

@@ -42,6 +42,20 @@ internal sealed class Findings(QuantityReader quantities, DiagnosticList diagnos
         return Math.Min(length, limit);
     }
 
+    /// <summary>Reports a name that nothing has, with the nearest that something has.</summary>
+    /// <param name="name">The name.</param>
+    /// <param name="noun">What should have it.</param>
+    /// <param name="where">Where such things are.</param>
+    /// <param name="known">The names there are; empty ones failed.</param>
+    public void Unknown(TextValue name, string noun, string where, IReadOnlyList<string> known)
+    {
+        string[] names = [.. known.Where(text => text.Length > 0)];
+        Error(name.At, $"there is no {noun} {Quote.Text(name.Text)} {where}; "
+            + (Spelling.Near(name.Text, names) is { } near ? $"did you mean `{near}`?"
+                : names.Length == 0 ? "there are none at all"
+                : $"there {(names.Length == 1 ? "is only" : "are")} {Quote.List(names)}"));
+    }
+
     /// <summary>Reports names given twice; case does not part names, since files are named after them.</summary>
     /// <param name="items">The mappings that have names; empty names failed.</param>
     /// <param name="key">The key of the name.</param>

@@ -102,24 +102,24 @@ internal static class FormerReader
                 continue;
             }
 
-            double width, depth;
-            var origin = values.Origin;
-            if (values.Format == FormerFormat.SheetSlot)
-            {
-                origin = sheets.SlotOrigin(origin, values.TextValue(FormerFormat.SlotSheet));
-                var (across, along) = (sheets.SlotWidth(values.TextValue(FormerFormat.SlotSheet)), values.Number(FormerFormat.SlotLength));
-                (width, depth) = values.WordText(FormerFormat.SlotRuns) == "across" ? (along, across) : (across, along);
-            }
-            else
-            {
-                (width, depth) = (values.Number(FormerFormat.Width), values.Number(FormerFormat.Depth));
-            }
-
-            slots.Add(new(values.Number(FormerFormat.Across), values.Number(FormerFormat.Height), width, depth, values.At) { Origin = origin });
+            slots.Add(values.Format == FormerFormat.SheetSlot ? ReadSheetSlot(values, sheets) : Slot(
+                values, values.Number(FormerFormat.Width), values.Number(FormerFormat.Depth)));
         }
 
         return slots.ToImmutable();
     }
+
+    private static SlotDescription ReadSheetSlot(MappingValues values, NamedSheets sheets)
+    {
+        var sheet = values.TextValue(FormerFormat.SlotSheet);
+        var (thickness, length) = (sheets.SlotWidth(sheet), values.Number(FormerFormat.SlotLength));
+        return values.WordText(FormerFormat.SlotRuns) == "across"
+            ? Slot(values, length, thickness) with { Origin = sheets.SlotOrigin(values.Origin, sheet), DepthSheet = sheet?.Text }
+            : Slot(values, thickness, length) with { Origin = sheets.SlotOrigin(values.Origin, sheet), WidthSheet = sheet?.Text };
+    }
+
+    private static SlotDescription Slot(MappingValues values, double width, double depth) =>
+        new(values.Number(FormerFormat.Across), values.Number(FormerFormat.Height), width, depth, values.At) { Origin = values.Origin };
 
     private static ImmutableArray<TabDescription> ReadTabs(List<ReadValue> items, NamedSheets sheets)
     {
@@ -131,14 +131,17 @@ internal static class FormerReader
                 continue;
             }
 
+            var through = values.Format == FormerFormat.SheetTab ? values.TextValue(FormerFormat.TabThrough) : null;
             tabs.Add(new(
                 (TabEdge)values.Word(FormerFormat.TabEdge),
                 values.Number(FormerFormat.TabPosition),
                 values.Number(FormerFormat.TabWidth),
-                values.Format == FormerFormat.SheetTab
-                    ? sheets.Thickness(values.TextValue(FormerFormat.TabThrough))
-                    : values.Number(FormerFormat.TabDepth),
-                values.At) { Origin = sheets.TabOrigin(values.Origin, values.Format == FormerFormat.SheetTab ? values.TextValue(FormerFormat.TabThrough) : null) });
+                values.Format == FormerFormat.SheetTab ? sheets.Thickness(through) : values.Number(FormerFormat.TabDepth),
+                values.At)
+            {
+                Origin = sheets.TabOrigin(values.Origin, through),
+                DepthSheet = through?.Text,
+            });
         }
 
         return tabs.ToImmutable();

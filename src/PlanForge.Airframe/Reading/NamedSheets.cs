@@ -46,11 +46,7 @@ internal sealed class NamedSheets(ImmutableArray<StockDescription> stock, double
             }
         }
 
-        var names = stock.Select(sheet => sheet.Name).Where(known => known.Length > 0).ToArray();
-        findings.Error(name.At, $"there is no sheet {Quote.Text(name.Text)} in the stock; "
-            + (Spelling.Near(name.Text, names) is { } near ? $"did you mean `{near}`?"
-                : names.Length == 0 ? "there are none at all"
-                : $"there are {Quote.List(names)}"));
+        findings.Unknown(name, "sheet", "in the stock", [.. stock.Select(sheet => sheet.Name)]);
         return double.NaN;
     }
 

@@ -89,7 +89,12 @@ internal static class WingReader
                     built,
                     sweep,
                     twist,
-                    values.At) { Origin = origin });
+                    values.At)
+                {
+                    Origin = origin,
+                    SectionIsInnerEnds = tip?.Has(WingFormat.TipSection) != true,
+                    ChordIsInnerEnds = tip?.Has(WingFormat.TipChord) != true,
+                });
             }
         }
 

@@ -16,21 +16,37 @@ public static class CutParts
     /// <summary>One drawing for each part that is cut, in the order of the parts; a part that cannot be cut so is left out.</summary>
     /// <param name="parts">All parts.</param>
     /// <param name="cutter">The cutter.</param>
-    public static CutPartsResult Of(IEnumerable<Part> parts, CutterDescription cutter)
+    /// <param name="kept">What is kept from earlier runs; null for nothing.</param>
+    public static CutPartsResult Of(IEnumerable<Part> parts, CutterDescription cutter, KeptDrawings? kept = null)
     {
         ArgumentNullException.ThrowIfNull(parts);
         ArgumentNullException.ThrowIfNull(cutter);
+        kept ??= new();
         var drawings = ImmutableArray.CreateBuilder<CutDrawing>();
         var findings = new List<Diagnostic>();
         foreach (var part in parts)
         {
-            if (part.Making == Making.Cut && Of(part, cutter, findings) is { } drawing)
+            if (part.Making != Making.Cut)
+            {
+                continue;
+            }
+
+            var key = new CutKey(new(part), cutter.KerfFor(part.Material, part.Thickness), !cutter.Kerfs.IsEmpty, cutter.HoldingTabs, cutter.At);
+            var (drawing, own) = kept.Cuts.Of(key, () => Made(part, cutter));
+            findings.AddRange(own);
+            if (drawing is not null)
             {
                 drawings.Add(drawing);
             }
         }
 
         return new(drawings.ToImmutable(), [.. findings]);
+    }
+
+    private static (CutDrawing? Drawing, ImmutableArray<Diagnostic> Findings) Made(Part part, CutterDescription cutter)
+    {
+        var findings = new List<Diagnostic>();
+        return (Of(part, cutter, findings), [.. findings]);
     }
 
     /// <summary>The drawing of one part; null when it cannot be cut so, which is added to the findings.</summary>

@@ -42,15 +42,23 @@ internal sealed class Sketch
         Include(other.Bounds, move);
     }
 
-    /// <summary>Adds finished items with known bounds, moved.</summary>
-    public void Add(ImmutableArray<DrawingItem> items, Bounds2 bounds, Vector2 move)
+    /// <summary>Adds finished items, moved already, with known bounds before that.</summary>
+    public void Add(ImmutableArray<DrawingItem> moved, Bounds2 bounds, Vector2 move)
     {
+        _items.AddRange(moved);
+        Include(bounds, move);
+    }
+
+    /// <summary>Finished items, moved.</summary>
+    public static ImmutableArray<DrawingItem> Moved(ImmutableArray<DrawingItem> items, Vector2 move)
+    {
+        var moved = ImmutableArray.CreateBuilder<DrawingItem>(items.Length);
         foreach (var item in items)
         {
-            _items.Add(Moved(item, move));
+            moved.Add(Moved(item, move));
         }
 
-        Include(bounds, move);
+        return moved.MoveToImmutable();
     }
 
     private static DrawingItem Moved(DrawingItem item, Vector2 move)

@@ -90,8 +90,8 @@ internal sealed class NestLabels(Sketch sketch, Bounds2 sheet)
             return false;
         }
 
-        var corner = occupancy.Find(extents.Width, extents.Height, bounds.Centre, at => bounds.Contains(at) && material.Contains(at) && OwnerOf(at) == part)
-            ?? occupancy.Find(extents.Width, extents.Height, bounds.Centre, at => bounds.Contains(at) && OwnerOf(at) == part);
+        var corner = occupancy.Find(extents.Width, extents.Height, bounds.Centre, at => bounds.Contains(at) && material.Contains(at) && OwnerOf(at) == part, bounds)
+            ?? occupancy.Find(extents.Width, extents.Height, bounds.Centre, at => bounds.Contains(at) && OwnerOf(at) == part, bounds);
         if (corner is not { } found)
         {
             return false;

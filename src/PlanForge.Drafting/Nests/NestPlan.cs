@@ -20,9 +20,10 @@ public sealed record NestPlan(ImmutableArray<NestedSheet> Sheets, ImmutableArray
     /// <param name="stocks">The sheets there are. Without any, nothing is laid out and nothing said.</param>
     /// <param name="unit">The unit lengths are shown in.</param>
     /// <param name="options">How to lay out.</param>
+    /// <param name="kept">What is kept from earlier runs; null for nothing.</param>
     /// <exception cref="ArgumentException">A part that is cut has no closed cut line.</exception>
     public static NestPlan Of(
-        ImmutableArray<Part> parts, ImmutableArray<StockDescription> stocks, DisplayUnit unit, NestOptions options)
+        ImmutableArray<Part> parts, ImmutableArray<StockDescription> stocks, DisplayUnit unit, NestOptions options, KeptDrawings? kept = null)
     {
         ArgumentNullException.ThrowIfNull(options);
         if (stocks.IsEmpty)
@@ -30,6 +31,7 @@ public sealed record NestPlan(ImmutableArray<NestedSheet> Sheets, ImmutableArray
             return new([], []);
         }
 
+        kept ??= new();
         var sheets = ImmutableArray.CreateBuilder<NestedSheet>();
         var findings = new NestFindings(stocks, unit);
         foreach (var match in StockMatch.Of(parts, stocks))
@@ -37,7 +39,12 @@ public sealed record NestPlan(ImmutableArray<NestedSheet> Sheets, ImmutableArray
             findings.Check(match);
             if (!match.Stocks.IsEmpty)
             {
-                sheets.AddRange(StockNest.Lay(match, options, findings));
+                var laid = kept.Nests.Of(new(match.Stocks, match.Parts, options), () => StockNest.Lay(match, options, kept));
+                sheets.AddRange(laid.Sheets);
+                foreach (var shape in laid.TooLarge)
+                {
+                    findings.TooLarge(shape, match.Stocks[0]);
+                }
             }
         }
 

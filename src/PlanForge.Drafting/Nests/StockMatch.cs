@@ -51,7 +51,7 @@ internal sealed record StockMatch(ImmutableArray<StockDescription> Stocks, Immut
             : Stocks.IsEmpty && Parts[0].Thickness == part.Thickness);
 
     private static ImmutableArray<StockDescription> AllOf(Part part, double thickness, IReadOnlyList<StockDescription> stocks) =>
-        [.. stocks.Where(stock => stock.Thickness == thickness && IsOf(stock, Key(part.Material)))];
+        [.. stocks.Where(stock => stock.Thickness == thickness && stock.IsOf(part.Material))];
 
     /// <summary>The thickness of the nearest stock that is near enough, the first of equals, or null.</summary>
     private static double? Nearest(Part part, IReadOnlyList<StockDescription> stocks)
@@ -60,7 +60,7 @@ internal sealed record StockMatch(ImmutableArray<StockDescription> Stocks, Immut
         var least = GreatestDifference + (2 * Rounding);
         foreach (var stock in stocks)
         {
-            if (IsOf(stock, Key(part.Material)) && Math.Abs(stock.Thickness - part.Thickness) is var difference && difference < least - Rounding)
+            if (stock.IsOf(part.Material) && Math.Abs(stock.Thickness - part.Thickness) is var difference && difference < least - Rounding)
             {
                 (nearest, least) = (stock.Thickness, difference);
             }
@@ -68,8 +68,6 @@ internal sealed record StockMatch(ImmutableArray<StockDescription> Stocks, Immut
 
         return nearest;
     }
-
-    private static bool IsOf(StockDescription stock, string material) => Key(stock.Material) == material;
 
     private static string Key(string material) => material.Trim().ToUpperInvariant();
 }

@@ -8,19 +8,20 @@ internal static class StockNest
     /// <summary>The sheets that hold the parts.</summary>
     /// <param name="match">The parts and their stock, of which there is some.</param>
     /// <param name="options">How to lay out.</param>
-    /// <param name="findings">Receives the parts that no sheet can hold.</param>
-    public static IEnumerable<NestedSheet> Lay(StockMatch match, NestOptions options, NestFindings findings)
+    /// <param name="kept">What is kept from earlier runs.</param>
+    public static LaidStock Lay(StockMatch match, NestOptions options, KeptDrawings kept)
     {
         var blanks = Blank.Of(match.Stocks);
         var clearance = match.Stocks.Max(stock => stock.Spacing) + options.Kerf;
         var grid = CellGrid.For(blanks.Max(blank => blank.Width), clearance);
+        var tooLarge = ImmutableArray.CreateBuilder<PartShape>();
         var (items, copies) = (new List<PartShape>(), new List<int>());
         foreach (var part in match.Parts)
         {
-            var shape = PartShape.Of(part, grid);
+            var shape = kept.Shapes.Of((new(part), grid), () => PartShape.Of(part, grid));
             if (!Array.Exists(blanks, blank => !blank.IsRemnant && blank.Fits(shape)))
             {
-                findings.TooLarge(shape, match.Stocks[0]);
+                tooLarge.Add(shape);
                 continue;
             }
 
@@ -33,12 +34,12 @@ internal static class StockNest
 
         if (items.Count == 0)
         {
-            return [];
+            return new([], tooLarge.ToImmutable());
         }
 
         PartShape[] shapes = [.. items];
         var layout = new OrderSearch(new(blanks, grid, shapes), shapes).Best(options.Effort);
-        return Sheets(layout, grid, shapes, copies);
+        return new([.. Sheets(layout, grid, shapes, copies)], tooLarge.ToImmutable());
     }
 
     private static IEnumerable<NestedSheet> Sheets(Layout layout, CellGrid grid, PartShape[] items, List<int> copies)
@@ -67,3 +68,8 @@ internal static class StockNest
         }
     }
 }
+
+/// <summary>What came of laying out the parts of one stock.</summary>
+/// <param name="Sheets">The sheets that hold parts.</param>
+/// <param name="TooLarge">The parts that no sheet can hold.</param>
+internal sealed record LaidStock(ImmutableArray<NestedSheet> Sheets, ImmutableArray<PartShape> TooLarge);

@@ -15,6 +15,8 @@ internal sealed class Occupancy
     // Free cells left and right of what is placed: with one, two texts beside each other would read as one.
     private const int SideCells = 2;
 
+    private static readonly Bounds2 Everywhere = new(double.NegativeInfinity, double.NegativeInfinity, double.PositiveInfinity, double.PositiveInfinity);
+
     private readonly Bounds2 _area;
     private readonly double _cell;
     private readonly int _columns;
@@ -87,7 +89,8 @@ internal sealed class Occupancy
     /// <param name="height">Its height, mm.</param>
     /// <param name="wanted">Where its middle should lie.</param>
     /// <param name="isAccepted">What else must hold for its middle.</param>
-    public Point2? Find(double width, double height, Point2 wanted, Func<Point2, bool> isAccepted)
+    /// <param name="within">Where alone the middle may be accepted; null for anywhere. Known, it saves most of the search.</param>
+    public Point2? Find(double width, double height, Point2 wanted, Func<Point2, bool> isAccepted, Bounds2? within = null)
     {
         var columns = (int)Math.Ceiling(width / _cell) + (2 * SideCells);
         var rows = (int)Math.Ceiling(height / _cell) + 2;
@@ -98,6 +101,7 @@ internal sealed class Occupancy
         }
 
         Count();
+        var limits = within ?? Everywhere;
         Point2? best = null;
         var least = double.PositiveInfinity;
         var firstRow = Math.Clamp(Row(wanted.Y) - (rows / 2), 0, lastRow);
@@ -107,12 +111,18 @@ internal sealed class Occupancy
         for (var i = 0; i <= 2 * Math.Max(firstRow, lastRow - firstRow); i++)
         {
             var row = Outward(firstRow, i);
-            for (var j = 0; row >= 0 && row <= lastRow && j <= 2 * Math.Max(firstColumn, lastColumn - firstColumn); j++)
+            var y = _area.MinY + ((row + (rows / 2.0)) * _cell);
+            if (row < 0 || row > lastRow || (y - wanted.Y) * (y - wanted.Y) >= least || y < limits.MinY || y > limits.MaxY)
+            {
+                continue;
+            }
+
+            for (var j = 0; j <= 2 * Math.Max(firstColumn, lastColumn - firstColumn); j++)
             {
                 var column = Outward(firstColumn, j);
-                var middle = new Point2(_area.MinX + ((column + (columns / 2.0)) * _cell), _area.MinY + ((row + (rows / 2.0)) * _cell));
+                var middle = new Point2(_area.MinX + ((column + (columns / 2.0)) * _cell), y);
                 var distance = (middle - wanted).LengthSquared;
-                if (distance < least && column >= 0 && column <= lastColumn
+                if (distance < least && column >= 0 && column <= lastColumn && middle.X >= limits.MinX && middle.X <= limits.MaxX
                     && TakenIn(row, column, rows, columns) == 0 && isAccepted(middle))
                 {
                     least = distance;

@@ -13,6 +13,7 @@ public sealed class PartArrangements
     private readonly Part _part;
     private readonly bool _isTurned;
     private readonly ImmutableArray<Sketch> _sketches;
+    private readonly PartDrawing?[] _drawings;
 
     private PartArrangements(Part part, Part shown, ShownUnits units)
     {
@@ -20,6 +21,7 @@ public sealed class PartArrangements
         shown = units.HasInches ? InchPart.Of(shown) : shown;
         var sizes = LetteringSizes.For(units);
         _sketches = [.. BlockPlacing.Arrangements(new FlatPart(shown, units, sizes), shown, units, sizes).OrderBy(AreaOf)];
+        _drawings = new PartDrawing?[_sketches.Length];
     }
 
     /// <summary>Draws a part as it is described.</summary>
@@ -50,11 +52,12 @@ public sealed class PartArrangements
     public IEnumerable<PartDrawing> Fitting(Func<double, double, bool> hasRoom)
     {
         ArgumentNullException.ThrowIfNull(hasRoom);
-        foreach (var sketch in _sketches)
+        for (var i = 0; i < _sketches.Length; i++)
         {
+            var sketch = _sketches[i];
             if (hasRoom(sketch.Bounds.Width, sketch.Bounds.Height))
             {
-                yield return new(_part, _isTurned, sketch.Items, sketch.Bounds);
+                yield return _drawings[i] ??= new(_part, _isTurned, sketch.Items, sketch.Bounds);
             }
         }
     }

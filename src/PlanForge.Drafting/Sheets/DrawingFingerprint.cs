@@ -11,10 +11,12 @@ namespace PlanForge.Drafting.Sheets;
 internal static class DrawingFingerprint
 {
     /// <summary>The fingerprint of what is on a sheet.</summary>
-    public static Fingerprint Of(IEnumerable<PlacedDrawing> drawings)
+    /// <param name="drawings">The drawings on it.</param>
+    /// <param name="kept">What is kept from earlier runs.</param>
+    public static Fingerprint Of(IEnumerable<PlacedDrawing> drawings, KeptDrawings kept)
     {
         var builder = new FingerprintBuilder();
-        foreach (var drawing in drawings.Select(drawing => Of(drawing.Item)).OrderBy(drawing => drawing.Hex, StringComparer.Ordinal))
+        foreach (var drawing in drawings.Select(drawing => Of(drawing.Item, kept)).OrderBy(drawing => drawing.Hex, StringComparer.Ordinal))
         {
             builder.Add(drawing);
         }
@@ -22,16 +24,20 @@ internal static class DrawingFingerprint
         return builder.ToFingerprint();
     }
 
-    private static Fingerprint Of(SheetItem item)
+    private static Fingerprint Of(SheetItem item, KeptDrawings kept)
     {
-        var builder = new FingerprintBuilder();
-        builder.Add(item.Scale);
-        foreach (var drawn in item.Items)
+        var corner = new Point2(item.Bounds.MinX, item.Bounds.MinY);
+        return kept.Fingerprints.Of((new(item.List), corner, item.Scale), () =>
         {
-            Add(builder, drawn, new(item.Bounds.MinX, item.Bounds.MinY));
-        }
+            var builder = new FingerprintBuilder();
+            builder.Add(item.Scale);
+            foreach (var drawn in item.Items)
+            {
+                Add(builder, drawn, corner);
+            }
 
-        return builder.ToFingerprint();
+            return builder.ToFingerprint();
+        });
     }
 
     private static void Add(FingerprintBuilder builder, DrawingItem item, Point2 corner)

@@ -21,6 +21,7 @@ internal sealed class PartPlacing
     private readonly SheetLayout _layout;
     private readonly FreeRectangles _empty;
     private readonly ShownUnits _units;
+    private readonly KeptDrawings _kept;
     private readonly List<OpenSheet> _sheets = [];
     private readonly ImmutableArray<string>.Builder _warnings = ImmutableArray.CreateBuilder<string>();
     private OpenSheet? _current;
@@ -32,9 +33,10 @@ internal sealed class PartPlacing
     /// <param name="first">Where everything stands on the first sheet, which carries the revision table.</param>
     /// <param name="layout">Where everything stands on the others.</param>
     /// <param name="units">The units lengths are shown in.</param>
-    public PartPlacing(SheetLayout first, SheetLayout layout, ShownUnits units)
+    /// <param name="kept">What is kept from earlier runs; null for nothing.</param>
+    public PartPlacing(SheetLayout first, SheetLayout layout, ShownUnits units, KeptDrawings? kept = null)
     {
-        (_first, _layout, _units) = (first, layout, units);
+        (_first, _layout, _units, _kept) = (first, layout, units, kept ?? new());
         _empty = layout.NewSpace(Gap);
     }
 
@@ -67,7 +69,7 @@ internal sealed class PartPlacing
 
         // A roll goes on: it is cut where it ends.
         _current = _layout.Paper.IsRoll ? _current : null;
-        var drawn = kind.Select(part => (Part: part, Upright: PartArrangements.Upright(part, _units.Main, _units.IsBoth)));
+        var drawn = kind.Select(part => (Part: part, Upright: Upright(part)));
         foreach (var (part, upright) in drawn.OrderByDescending(it => it.Upright.LeastArea))
         {
             Add(part, upright);
@@ -75,14 +77,14 @@ internal sealed class PartPlacing
     }
 
     /// <summary>Places a part, those of its kind together as far as there is room.</summary>
-    public void Add(Part part) => Add(part, PartArrangements.Upright(part, _units.Main, _units.IsBoth));
+    public void Add(Part part) => Add(part, Upright(part));
 
     private void Add(Part part, PartArrangements upright)
     {
         var wanted = Whole(upright);
         if (wanted.Count == 0)
         {
-            wanted = Whole(PartArrangements.Turned(part, _units.Main, _units.IsBoth));
+            wanted = Whole(_kept.Arrangements.Of((new(part), _units, true), () => PartArrangements.Turned(part, _units.Main, _units.IsBoth)));
         }
 
         if (wanted.Count > 0)
@@ -133,12 +135,15 @@ internal sealed class PartPlacing
             ]);
         }
 
-        NestDrawing? Draw()
+        NestDrawing? Draw() => _kept.NestDrawings.Of(new(nest, _units, room.Width, room.Height, isAlone), () =>
         {
             var half = isAlone ? null : NestDrawing.Of(nest, _units, room.Width, (room.Height - Gap) / 2);
             return half is { View.Scale: >= LeastNestScale } ? half : NestDrawing.Of(nest, _units, room.Width, room.Height);
-        }
+        });
     }
+
+    private PartArrangements Upright(Part part) =>
+        _kept.Arrangements.Of((new(part), _units, false), () => PartArrangements.Upright(part, _units.Main, _units.IsBoth));
 
     private List<SheetItem> Whole(PartArrangements arrangements)
     {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using PlanForge.Drafting.Model;
 using PlanForge.Drafting.PartDrawings;
 using PlanForge.Geometry;
@@ -25,6 +26,9 @@ internal sealed record SheetItem(string Title, string Kind, Part? Part, Immutabl
 
     /// <summary>The views in it that are not at true size, in its own coordinates.</summary>
     public ImmutableArray<ScaledView> ScaledViews { get; init; } = [];
+
+    /// <summary>The list of what is drawn, by which it is known again; not to be written to.</summary>
+    public DrawingItem[] List => ImmutableCollectionsMarshal.AsArray(Items)!;
 
     /// <summary>A whole part.</summary>
     public static SheetItem Of(PartDrawing drawing) => new(drawing.Part.Title, drawing.Part.Kind, drawing.Part, drawing.Items, drawing.Bounds);

@@ -17,10 +17,21 @@ public static class PlanSheets
     /// <param name="list">The parts, and the whole airframe in views for the first sheet; nothing of both makes no sheet.</param>
     /// <param name="nests">The sheets of stock that parts are cut from; they come last, to a scale.</param>
     /// <exception cref="ArgumentException">The paper is unknown.</exception>
-    public static PlanSheetsResult Draw(PlanOptions options, PartList list, IReadOnlyList<NestedSheet>? nests = null)
+    public static PlanSheetsResult Draw(PlanOptions options, PartList list, IReadOnlyList<NestedSheet>? nests = null) =>
+        Draw(options, list, () => nests ?? [], new());
+
+    /// <summary>Draws the sheets, as far as they are not kept from an earlier run.</summary>
+    /// <param name="options">What the sheets say and are drawn on.</param>
+    /// <param name="list">The parts, and the whole airframe in views for the first sheet; nothing of both makes no sheet.</param>
+    /// <param name="nests">Gives the sheets of stock that parts are cut from, when all else is placed: they come last, to a scale.</param>
+    /// <param name="kept">What is kept from earlier runs.</param>
+    /// <exception cref="ArgumentException">The paper is unknown.</exception>
+    public static PlanSheetsResult Draw(PlanOptions options, PartList list, Func<IReadOnlyList<NestedSheet>> nests, KeptDrawings kept)
     {
         ArgumentNullException.ThrowIfNull(options);
         ArgumentNullException.ThrowIfNull(list);
+        ArgumentNullException.ThrowIfNull(nests);
+        ArgumentNullException.ThrowIfNull(kept);
         var title = options.Issue.Revision.Length > 0 ? $"{options.Name} rev. {options.Issue.Revision}" : options.Name;
         var paper = Paper.Of(options.Sheets.Paper);
         paper = options.Sheets.IsPortrait || paper.IsRoll ? paper : paper.Across();
@@ -33,7 +44,7 @@ public static class PlanSheets
             return new(new(title, Language, []), faults);
         }
 
-        var placing = new PartPlacing(first, layout, new(options.Unit, options.Sheets.HasBothUnits));
+        var placing = new PartPlacing(first, layout, new(options.Unit, options.Sheets.HasBothUnits), kept);
         if (list.Arrangement is { } views && ArrangementSheet.Of(first, views, list.AirframeFigures, options) is { } arrangement)
         {
             placing.Begin(arrangement);
@@ -44,15 +55,16 @@ public static class PlanSheets
             placing.Add([.. kind]);
         }
 
-        foreach (var nest in nests ?? [])
+        var stock = nests();
+        foreach (var nest in stock)
         {
-            placing.Add(nest, isAlone: nests!.Count == 1);
+            placing.Add(nest, isAlone: stock.Count == 1);
         }
 
         var sheets = ImmutableArray.CreateBuilder<Sheet>(placing.Sheets.Count);
         foreach (var sheet in placing.Sheets)
         {
-            sheets.Add(Finished(sheet, options, notes, sheets.Count + 1, placing.Sheets.Count));
+            sheets.Add(kept.Known(Finished(sheet, options, notes, sheets.Count + 1, placing.Sheets.Count, kept)));
         }
 
         var warnings = placing.Warnings.Select(warning => Diagnostic.Warning(options.Sheets.At, warning));
@@ -91,7 +103,7 @@ public static class PlanSheets
 
     private static string SizeOf(double width, double height) => $"{Measure.Number(width, 1)} x {Measure.Number(height, 1)} mm";
 
-    private static Sheet Finished(OpenSheet open, PlanOptions options, FootNotes notes, int number, int count)
+    private static Sheet Finished(OpenSheet open, PlanOptions options, FootNotes notes, int number, int count, KeptDrawings kept)
     {
         var drawings = open.Drawings;
         var layout = open.Layout.Paper.IsRoll
@@ -99,7 +111,7 @@ public static class PlanSheets
             : open.Layout;
         var parts = drawings.Select(drawing => drawing.Item.Part).OfType<Part>().Distinct().ToList();
         var title = drawings.Count == 0 ? "Revisions" : string.Join(", ", drawings.Select(drawing => drawing.Item.Kind).Distinct());
-        var fingerprint = DrawingFingerprint.Of(drawings);
+        var fingerprint = DrawingFingerprint.Of(drawings, kept);
         var sketch = new Sketch();
         SheetFrame.Draw(sketch, layout);
         TitleBlock.Draw(sketch, layout.TitleBlock, options, new(title, number, count, ScaleOf(drawings), fingerprint.Code));
@@ -113,7 +125,8 @@ public static class PlanSheets
         notes.Draw(sketch, layout.FootNotes, drawings.Aggregate(LinesUsed.Of(parts), (used, drawing) => used.And(drawing.Item.Used)));
         foreach (var drawing in drawings)
         {
-            sketch.Add(drawing.Item.Items, drawing.Item.Bounds, drawing.Move);
+            var moved = kept.Moved.Of((new(drawing.Item.List), drawing.Move), () => Sketch.Moved(drawing.Item.Items, drawing.Move));
+            sketch.Add(moved, drawing.Item.Bounds, drawing.Move);
         }
 
         return new(number, title, layout.Paper.Width, layout.Paper.Height, new(sketch.Items), [.. parts.Select(part => part.Id)])

@@ -62,7 +62,7 @@ public static class DifferenceHatch
         for (var i = 1; i < places.Count; i++)
         {
             var piece = line.Part(places[i - 1], places[i]);
-            if (piece.Length >= least && (contours.Sum(contour => Winding.Around(contour, piece.PointAt(0.5))) & 1) != 0)
+            if (piece.Length >= Math.Max(least, Region2.SnapDistance) && (contours.Sum(contour => Winding.Around(contour, piece.PointAt(0.5))) & 1) != 0)
             {
                 yield return piece;
             }

@@ -1,4 +1,5 @@
 using PlanForge.Drafting.Model;
+using PlanForge.Geometry;
 
 namespace PlanForge.Output.Pdf;
 
@@ -48,7 +49,7 @@ public static class PdfWriter
         var trueSize = file.Reserve();
         var forms = new SheetForms(file, set, packed);
         var own = set.Pages.Select(page => page.Drawing);
-        var layers = new LayerGroups(file, own.Concat(set.Pages.SelectMany(page => page.Windows).Select(window => window.Sheet.Drawing)));
+        var layers = new LayerGroups(file, own.Concat(forms.Sheets.Concat(set.Pages.Select(page => page.WholeSheet).OfType<Sheet>()).Select(sheet => sheet.Drawing)));
         var signs = new Repertoire("Marks"u8, own);
         var letters = new Letters(packed, new(file, packed.Signs), signs, new(file, signs));
         var attachments = new Attachments(file, info);
@@ -121,7 +122,8 @@ public static class PdfWriter
         else
         {
             contents = [file.Reserve()];
-            file.WriteStream(contents[0], PageContent.OfPage(page, frame, forms, letters.Signs));
+            var key = (new Itself<Page>(page), frame, forms.NamesOn(page), letters.Signs.All);
+            file.WriteStream(contents[0], letters.Packed.Kept.Pages.Of(key, () => PackedStream.Of(PageContent.OfPage(page, frame, forms, letters.Signs))));
         }
 
         var text = file.Begin(numbers.Own);

@@ -44,7 +44,11 @@ internal sealed class Repertoire
         _characterCount = signs.Count;
         signs.AddRange(_fractions);
         Signs = signs.ToImmutable();
+        All = string.Join('\n', signs);
     }
+
+    /// <summary>All signs in one text: repertoires of one name with the same signs write the same.</summary>
+    public string All { get; }
 
     /// <summary>The signs by place.</summary>
     public ImmutableArray<string> Signs { get; }

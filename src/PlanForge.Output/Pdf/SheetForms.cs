@@ -1,3 +1,4 @@
+using System.Globalization;
 using PlanForge.Drafting.Model;
 using PlanForge.Output.Bytes;
 
@@ -36,8 +37,16 @@ internal sealed class SheetForms
         }
     }
 
+    /// <summary>The sheets, each once.</summary>
+    public IReadOnlyList<Sheet> Sheets => _sheets;
+
     /// <summary>Appends the name by which content streams refer to a sheet's form.</summary>
     public ByteText AppendResourceName(ByteText text, Sheet sheet) => text.Append("/Sheet"u8).Append(_places[sheet]);
+
+    /// <summary>The numbers in the names of the forms that a page shows, in the order of its windows.</summary>
+    public string NamesOn(Page page) => page.Windows is [var only]
+        ? _places[only.Sheet].ToString(CultureInfo.InvariantCulture)
+        : string.Join(' ', page.Windows.Select(window => _places[window.Sheet].ToString(CultureInfo.InvariantCulture)));
 
     /// <summary>Appends a page's resource entry: the forms it shows.</summary>
     public void AppendResources(ByteText text, Page page)

@@ -14,18 +14,26 @@ internal sealed record SaddleContours(Path2 Outline, Path2? Finished, Path2? Inn
     /// <summary>Paper ahead of the leading edge, where the side goes on: it holds the saddle's round front, mm.</summary>
     public const double Ahead = 12;
 
+    private const double CornerTrace = 1e-3;
+
     /// <summary>Fits the lines.</summary>
     /// <exception cref="CurveException">The saddle line folds.</exception>
     public static SaddleContours Of(RiggedAirframe airframe, SaddleDevelopment flat)
     {
         var count = flat.Line.Points.Length;
         var outer = ImmutableArray.CreateBuilder<CurveSample>(count);
-        var inner = ImmutableArray.CreateBuilder<Point2>(count);
+        var inner = new Point2[count];
         for (var i = 0; i < count; i++)
         {
             var frame = flat.OuterAt(i);
             outer.Add(new(frame.Place, frame.Along));
-            inner.Add(flat.InnerAt(i));
+            inner[i] = flat.InnerAt(i);
+
+            // Where the line has a corner both frames see the foot, but each through its own face: they miss by a trace.
+            if (i > 0 && outer[i - 1].Point == outer[i].Point && inner[i - 1].DistanceTo(inner[i]) < CornerTrace)
+            {
+                inner[i - 1] = inner[i] = inner[i - 1].Towards(inner[i], 0.5);
+            }
         }
 
         var samples = outer.MoveToImmutable();
@@ -33,12 +41,12 @@ internal sealed record SaddleContours(Path2 Outline, Path2? Finished, Path2? Inn
         var sanding = airframe.Description.Saddle.Sanding;
         var into = airframe.WingSide == WingSide.Lower ? 1 : -1;
         var top = sanding > 0
-            ? ArcFitter.Fit(SampledCurve.Through(MovedInto(samples, into * sanding)), Drawn.Tolerance)
+            ? ArcFitter.Fit(SampledCurve.Through(MovedLine.Of(samples, into * sanding)), Drawn.Tolerance)
             : finished;
         return new(
             Outlined(airframe, flat, finished, top),
             sanding > 0 ? finished : null,
-            airframe.Body.Skin.Side > 0 ? ArcFitter.Fit(SampledCurve.Through(inner.MoveToImmutable()), Drawn.Tolerance) : null);
+            airframe.Body.Skin.Side > 0 ? ArcFitter.Fit(SampledCurve.Through(inner), Drawn.Tolerance) : null);
     }
 
     /// <summary>Draws the lines in place: as they are for port, mirrored for starboard.</summary>
@@ -103,28 +111,5 @@ internal sealed record SaddleContours(Path2 Outline, Path2? Finished, Path2? Inn
         }
 
         return kept.ToImmutable();
-    }
-
-    // The line moved square to itself; where it is rounder than the move, the points that would fold back are left out.
-    private static ImmutableArray<Point2> MovedInto(ImmutableArray<CurveSample> line, double by)
-    {
-        const double Slack = 1e-6;
-        var moved = ImmutableArray.CreateBuilder<Point2>(line.Length);
-        foreach (var sample in line)
-        {
-            var place = sample.Point + (sample.Direction.Left * by);
-            var isClear = true;
-            for (var i = 0; i < line.Length && isClear; i++)
-            {
-                isClear = place.DistanceTo(line[i].Point) > Math.Abs(by) - Slack;
-            }
-
-            if (isClear)
-            {
-                moved.Add(place);
-            }
-        }
-
-        return moved.ToImmutable();
     }
 }

@@ -15,22 +15,14 @@ internal sealed record FuselageCurves(
     StationCurve LowerAcross,
     StationCurve LowerUp)
 {
-    /// <summary>The curves through a description's stations.</summary>
-    public static FuselageCurves Through(ImmutableArray<FuselageStation> stations)
-    {
-        ImmutableArray<double> knots = [.. stations.Select(station => station.Station)];
-        ImmutableArray<Span> spans =
-            [.. stations.SkipLast(1).Select(station => station.RunAft == Run.Fair ? Span.Fair : Span.Straight)];
-        StationCurve Curve(Func<FuselageStation, double> value) =>
-            StationCurve.Through(knots, [.. stations.Select(value)], spans);
-        return new(
-            Curve(station => station.UpperHalfBreadth),
-            Curve(station => station.LowerHalfBreadth),
-            Curve(station => station.Upper),
-            Curve(station => station.Lower),
-            Curve(station => station.Shape.UpperAcross),
-            Curve(station => station.Shape.UpperUp),
-            Curve(station => station.Shape.LowerAcross),
-            Curve(station => station.Shape.LowerUp));
-    }
+    /// <summary>The curves through some neighbouring stations.</summary>
+    public static FuselageCurves Through(ImmutableArray<FuselageStation> stations) => new(
+        FuselageDescription.Through(stations, station => station.UpperHalfBreadth),
+        FuselageDescription.Through(stations, station => station.LowerHalfBreadth),
+        FuselageDescription.Through(stations, station => station.Upper),
+        FuselageDescription.Through(stations, station => station.Lower),
+        FuselageDescription.Through(stations, station => station.Shape.UpperAcross),
+        FuselageDescription.Through(stations, station => station.Shape.UpperUp),
+        FuselageDescription.Through(stations, station => station.Shape.LowerAcross),
+        FuselageDescription.Through(stations, station => station.Shape.LowerUp));
 }

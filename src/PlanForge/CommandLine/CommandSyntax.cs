@@ -21,12 +21,16 @@ internal sealed record OperandSyntax(string Text, int Least, int Most, Immutable
 
     public static OperandSyntax Files { get; } = new("FILE...", 1, int.MaxValue, [], ["yaml"]);
 
+    public static OperandSyntax File { get; } = new("FILE", 1, 1, [], ["yaml"]);
+
     public static OperandSyntax CutFiles { get; } = Files with { Endings = ["dxf", "svg"] };
 
     public static OperandSyntax DesignAndMeasured { get; } = new("DESIGN MEASURED", 2, 2, [], ["yaml"]);
 
     /// <summary>Descriptions, or folders that draw wrote.</summary>
     public static OperandSyntax OldAndNew { get; } = new("OLD NEW", 2, 2, [], ["yaml"]);
+
+    public static OperandSyntax DesignAndRange { get; } = new("FILE NAME=FROM..TO", 2, 2, [], ["yaml"]);
 
     public static OperandSyntax DesignAndFingerprint { get; } = new("DESIGN CODE", 2, 2, [], ["yaml"]);
 

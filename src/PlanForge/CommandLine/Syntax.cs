@@ -38,7 +38,7 @@ internal static class Syntax
         new("--to", "FILE", "File to write (default: calibration-PAPER.pdf).");
 
     public static OptionSyntax ToSheet { get; } =
-        new("--to", "FILE", "File to write the correction sheet to, a PDF at true size (default: none is written).");
+        new("--to", "FILE", "Write the correction sheet too: a PDF at true size.");
 
     public static OptionSyntax ToChanges { get; } =
         new("--to", "FILE", "File to draw changed parts to, new over old, a PDF at true size (default: none).");
@@ -61,27 +61,44 @@ internal static class Syntax
 
     public static OptionSyntax SheetSize { get; } = new("--sheet", "WxH", "Size of the sheet, such as 600x300; its corner is the origin.");
 
+    public static OptionSyntax Steps { get; } = new("--steps", "COUNT", "How many values, both ends among them, 2 to 200 (default: 7).");
+
+    public static OptionSyntax Csv { get; } = new("--csv", null, "Print comma-separated values instead, a row a step.");
+
+    public static OptionSyntax Chart { get; } = new("--chart", "FILE", "Draw the figures that vary as curves, an .svg file.");
+
     public static OptionSyntax Json { get; } = new("--json", null, "Print the reports as JSON instead, one after the other.");
+
+    public static OptionSyntax With { get; } =
+        new("--with", "NAME=VALUE", "Another value for a parameter of the descriptions; may be given several times.");
 
     public static OptionSyntax Quiet { get; } = new("--quiet", null, "Print warnings and errors only.", "-q");
 
     public static CommandSyntax Draw { get; } = new(
         "draw", "Write plan, templates, cut files and report of each description.", OperandSyntax.Files,
+        [To, With, Tiles, Printer, Profiles, Dxf, NestEffort, Quiet]);
+
+    public static CommandSyntax Follow { get; } = new(
+        "follow", "Draw a description, and again whenever it is saved.", OperandSyntax.File,
         [To, Tiles, Printer, Profiles, Dxf, NestEffort, Quiet]);
 
+    public static CommandSyntax Vary { get; } = new(
+        "vary", "Work a design out for several values of a parameter.", OperandSyntax.DesignAndRange,
+        [Steps, Csv, Json, Chart, Force, Quiet]);
+
     public static CommandSyntax Check { get; } = new(
-        "check", "Compute everything and print the key figures; write nothing.", OperandSyntax.Files, [Json, Quiet]);
+        "check", "Compute everything and print the key figures; write nothing.", OperandSyntax.Files, [With, Json, Quiet]);
 
     public static CommandSyntax Bench { get; } = new(
         "bench", "Turn what was measured at the building board into corrections.", OperandSyntax.DesignAndMeasured,
-        [ToSheet, Force, Tiles, Printer, Profiles, Json, Quiet]);
+        [ToSheet, With, Force, Tiles, Printer, Profiles, Json, Quiet]);
 
     public static CommandSyntax Current { get; } = new(
         "current", "Say whether paper or wood with this fingerprint is current.", OperandSyntax.DesignAndFingerprint,
         [To, Json, Quiet]);
 
     public static CommandSyntax Compare { get; } = new(
-        "compare", "Say what a change leaves to print, cut or sand; exits with 0 also when things differ.", OperandSyntax.OldAndNew,
+        "compare", "Say what a change leaves to print, cut or sand; exit code 0 either way.", OperandSyntax.OldAndNew,
         [ToChanges, Force, Tiles, Printer, Profiles, Json, Quiet]);
 
     public static CommandSyntax Calibrate { get; } = new(
@@ -96,20 +113,20 @@ internal static class Syntax
         [SheetMaterial, Thickness, ToCutFile, Force, Measured, Quiet]);
 
     public static CommandSyntax Schema { get; } = new(
-        "schema", "Print the JSON Schema of descriptions, or of files of measurements, for editors.",
+        "schema", "Print the JSON Schema of descriptions or measurements.",
         OperandSyntax.AtMostOneOf("[FILES]", ["descriptions", Measurements]), []);
 
     public static CommandSyntax Completion { get; } = new(
         "completion", "Print the completion script of a shell.", OperandSyntax.OneOf("SHELL", ["bash", "zsh", "fish"]), []);
 
     public static CommandSyntax HelpCommand { get; } = new(
-        "help", Help.Summary, OperandSyntax.AtMostOneOf("[COMMAND]", [Draw.Name, Check.Name, Bench.Name, Compare.Name, Current.Name, Calibrate.Name, Coupon.Name, Inspect.Name, Schema.Name, Completion.Name]), []);
+        "help", Help.Summary, OperandSyntax.AtMostOneOf("[COMMAND]", [Draw.Name, Follow.Name, Check.Name, Vary.Name, Bench.Name, Compare.Name, Current.Name, Calibrate.Name, Coupon.Name, Inspect.Name, Schema.Name, Completion.Name]), []);
 
     /// <summary>What <c>--version</c> stands for; it has no word of its own.</summary>
     public static CommandSyntax VersionCommand { get; } = new("", Version.Summary, OperandSyntax.None, []);
 
     /// <summary>All commands, in the order of the help.</summary>
-    public static ImmutableArray<CommandSyntax> Commands { get; } = [Draw, Check, Bench, Compare, Current, Calibrate, Coupon, Inspect, Schema, Completion, HelpCommand];
+    public static ImmutableArray<CommandSyntax> Commands { get; } = [Draw, Follow, Check, Vary, Bench, Compare, Current, Calibrate, Coupon, Inspect, Schema, Completion, HelpCommand];
 
     /// <summary>The command of that name, or null.</summary>
     public static CommandSyntax? Find(string name)

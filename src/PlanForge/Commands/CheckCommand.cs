@@ -1,4 +1,5 @@
 using System.Text;
+using PlanForge.Airframe.Reading;
 using PlanForge.Designs;
 using PlanForge.Reports;
 using PlanForge.Terminals;
@@ -6,11 +7,12 @@ using PlanForge.Terminals;
 namespace PlanForge.Commands;
 
 /// <summary>Computes everything and shows the figures.</summary>
-internal sealed class CheckCommand(Terminal terminal, bool isQuiet, bool isJson) : DesignCommand<string>(terminal, isQuiet)
+internal sealed class CheckCommand(Terminal terminal, ParameterOverrides overrides, bool isQuiet, bool isJson)
+    : DesignCommand<string>(terminal, overrides, isQuiet)
 {
     private bool _isFirst = true;
 
-    protected override string WorkOut(Design design, CancellationToken stop) =>
+    protected override string WorkOut(Design design, KeptWork kept, CancellationToken stop) =>
         isJson ? Encoding.UTF8.GetString(Report.Of(design)) : IsQuiet ? "" : Summary.Of(design);
 
     protected override ExitCode Use(string file, Design design, string result, CancellationToken stop)

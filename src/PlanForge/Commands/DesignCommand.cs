@@ -1,3 +1,4 @@
+using PlanForge.Airframe.Reading;
 using PlanForge.CommandLine;
 using PlanForge.Designs;
 using PlanForge.Drafting.Nests;
@@ -11,7 +12,7 @@ namespace PlanForge.Commands;
 /// order given; the highest exit code counts.
 /// </summary>
 /// <typeparam name="T">What is worked out from a design.</typeparam>
-internal abstract class DesignCommand<T>(Terminal terminal, bool isQuiet)
+internal abstract class DesignCommand<T>(Terminal terminal, ParameterOverrides overrides, bool isQuiet)
 {
     /// <summary>Where results go.</summary>
     protected TextWriter Results => terminal.Results;
@@ -22,14 +23,34 @@ internal abstract class DesignCommand<T>(Terminal terminal, bool isQuiet)
     /// <summary>How many arrangements of each stock's parts are tried.</summary>
     protected virtual int Effort => NestOptions.UsualEffort;
 
+    /// <summary>What is kept from earlier runs on the same description; nothing, where there are several descriptions.</summary>
+    protected virtual KeptWork Kept => new();
+
     /// <summary>True when only warnings and errors are wanted.</summary>
     protected bool IsQuiet => isQuiet;
 
-    /// <summary>Runs the command on each description, whatever becomes of the others.</summary>
+    /// <summary>What was read and planned last; null when a description could not be read.</summary>
+    public PlanningResult? Planning { get; private set; }
+
+    /// <summary>Runs the command on each description, whatever becomes of the others, until Ctrl-C.</summary>
     public ExitCode Run(IReadOnlyList<string> files)
     {
         using var signals = new StopSignals();
-        var stop = signals.Token;
+        try
+        {
+            return Run(files, signals.Token);
+        }
+        catch (OperationCanceledException)
+        {
+            Messages.Error(Syntax.Program, "stopped");
+            return signals.ExitCode;
+        }
+    }
+
+    /// <summary>Runs the command on each description, whatever becomes of the others.</summary>
+    /// <exception cref="OperationCanceledException">The run was stopped.</exception>
+    public ExitCode Run(IReadOnlyList<string> files, CancellationToken stop)
+    {
         var started = new Queue<Task<Worked>>();
         var worst = ExitCode.Done;
         try
@@ -49,11 +70,6 @@ internal abstract class DesignCommand<T>(Terminal terminal, bool isQuiet)
 
             return worst;
         }
-        catch (OperationCanceledException)
-        {
-            Messages.Error(Syntax.Program, "stopped");
-            return signals.ExitCode;
-        }
         finally
         {
             Messages.ClearProgress();
@@ -61,15 +77,16 @@ internal abstract class DesignCommand<T>(Terminal terminal, bool isQuiet)
     }
 
     /// <summary>Works out what is to be shown or written; called on any thread, several designs at a time.</summary>
-    protected abstract T WorkOut(Design design, CancellationToken stop);
+    protected abstract T WorkOut(Design design, KeptWork kept, CancellationToken stop);
 
     /// <summary>Shows or writes it.</summary>
     protected abstract ExitCode Use(string file, Design design, T result, CancellationToken stop);
 
     private Worked Work(string file, CancellationToken stop)
     {
-        var planning = Planner.Plan(file, Effort, stop);
-        return new(planning, planning.Design is { } design ? WorkOut(design, stop) : default);
+        var kept = Kept;
+        var planning = Planner.Plan(file, overrides, Effort, kept, stop);
+        return new(planning, planning.Design is { } design ? WorkOut(design, kept, stop) : default);
     }
 
     private ExitCode Finish(string file, Task<Worked> task, CancellationToken stop)
@@ -77,7 +94,9 @@ internal abstract class DesignCommand<T>(Terminal terminal, bool isQuiet)
         try
         {
             // Stopping does not wait for what is being worked out: nothing is written before this.
+            Planning = null;
             var worked = task.WaitAsync(stop).GetAwaiter().GetResult();
+            Planning = worked.Planning;
             Messages.ClearProgress();
             foreach (var finding in worked.Planning.Findings)
             {

@@ -1,3 +1,4 @@
+using PlanForge.Airframe.Reading;
 using PlanForge.Designs;
 using PlanForge.Folders;
 using PlanForge.Reports;
@@ -6,15 +7,18 @@ using PlanForge.Terminals;
 namespace PlanForge.Commands;
 
 /// <summary>Writes the folder of each design.</summary>
-internal sealed class DrawCommand(Terminal terminal, bool isQuiet, string folder, DrawChoice choice, IDisk disk)
-    : DesignCommand<DesignOutput>(terminal, isQuiet)
+internal class DrawCommand(Terminal terminal, ParameterOverrides overrides, bool isQuiet, string folder, DrawChoice choice, IDisk disk)
+    : DesignCommand<DesignOutput>(terminal, overrides, isQuiet)
 {
     private readonly Dictionary<string, string> _drawn = new(StringComparer.Ordinal);
 
+    /// <summary>What this process wrote to the disk before.</summary>
+    protected virtual WrittenFiles Written => new();
+
     protected override int Effort => choice.Effort;
 
-    protected override DesignOutput WorkOut(Design design, CancellationToken stop) =>
-        DesignFiles.Of(design, choice, stop);
+    protected override DesignOutput WorkOut(Design design, KeptWork kept, CancellationToken stop) =>
+        DesignFiles.Of(design, choice, kept, stop);
 
     protected override ExitCode Use(string file, Design design, DesignOutput result, CancellationToken stop)
     {
@@ -43,12 +47,16 @@ internal sealed class DrawCommand(Terminal terminal, bool isQuiet, string folder
             return ExitCode.CutFileFault;
         }
 
-        var changes = DesignFolder.Write(target, result.Files, disk, stop);
+        var changes = DesignFolder.Write(target, result.Files, disk, stop, Written);
         if (!IsQuiet)
         {
-            Results.Write(DrawSummary.Of(target, design, changes));
+            Show(DrawSummary.Of(target, design, changes));
         }
 
         return ExitCode.Done;
     }
+
+    /// <summary>Tells what was drawn.</summary>
+    /// <param name="summary">Whole lines.</param>
+    protected virtual void Show(string summary) => Results.Write(summary);
 }

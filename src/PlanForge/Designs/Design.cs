@@ -6,6 +6,7 @@ using PlanForge.Drafting.Cutting;
 using PlanForge.Drafting.Model;
 using PlanForge.Drafting.Nests;
 using PlanForge.Parts;
+using PlanForge.Parts.Changes;
 
 namespace PlanForge.Designs;
 
@@ -36,6 +37,9 @@ internal sealed record Design(
     /// <summary>The parts laid out on sheets of stock.</summary>
     public required NestPlan Nests { get; init; }
 
+    /// <summary>What moved by what was measured on the wood; null when nothing was, or when the design before cannot be drawn.</summary>
+    public required WhatMoved? Moved { get; init; }
+
     /// <summary>How the shop wants its cut files.</summary>
     public required CutProfile CutProfile { get; init; }
 }
@@ -50,4 +54,8 @@ internal sealed record SourceFile(string Name, ReadOnlyMemory<byte> Content);
 /// <param name="Findings">Every warning and error.</param>
 /// <param name="Texts">The text of each file that was read, by its name in the findings.</param>
 internal sealed record PlanningResult(
-    Design? Design, ImmutableArray<Diagnostic> Findings, IReadOnlyDictionary<string, string> Texts);
+    Design? Design, ImmutableArray<Diagnostic> Findings, IReadOnlyDictionary<string, string> Texts)
+{
+    /// <summary>The paths of files that were asked for and are not there.</summary>
+    public ImmutableArray<string> Missing { get; init; } = [];
+}

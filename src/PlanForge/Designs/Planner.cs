@@ -7,50 +7,72 @@ using PlanForge.Drafting.Nests;
 using PlanForge.Drafting.Sheets;
 using PlanForge.Drafting.Tiles;
 using PlanForge.Parts;
+using PlanForge.Parts.Changes;
 
 namespace PlanForge.Designs;
 
 /// <summary>Carries a description through the stages, from its text to drawings; writes nothing.</summary>
 internal static class Planner
 {
-    /// <summary>Plans one description.</summary>
+    /// <summary>Plans one description once.</summary>
     /// <param name="path">The description, as the user gave it.</param>
     /// <param name="effort">How many arrangements of each stock's parts are tried.</param>
     /// <param name="stop">Asked between the stages.</param>
     /// <exception cref="IOException">The description or a section file cannot be read.</exception>
     /// <exception cref="UnauthorizedAccessException">The description or a section file may not be read.</exception>
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
-    public static PlanningResult Plan(string path, int effort, CancellationToken stop)
+    public static PlanningResult Plan(string path, int effort, CancellationToken stop) => Plan(path, ParameterOverrides.None, effort, new(), stop);
+
+    /// <summary>Plans one description, as far as the work is not kept from an earlier run.</summary>
+    /// <param name="path">The description, as the user gave it.</param>
+    /// <param name="overrides">Other values for some of its parameters.</param>
+    /// <param name="effort">How many arrangements of each stock's parts are tried.</param>
+    /// <param name="kept">What is kept from earlier runs.</param>
+    /// <param name="stop">Asked between the stages.</param>
+    /// <exception cref="IOException">The description or a section file cannot be read.</exception>
+    /// <exception cref="UnauthorizedAccessException">The description or a section file may not be read.</exception>
+    /// <exception cref="OperationCanceledException">The run was stopped.</exception>
+    public static PlanningResult Plan(string path, ParameterOverrides overrides, int effort, KeptWork kept, CancellationToken stop)
     {
         var texts = new Dictionary<string, string>(StringComparer.Ordinal);
         var sources = ImmutableArray.CreateBuilder<SourceFile>();
         var folder = FolderOf(path);
-        var read = Read(path, texts, sources);
+        var missing = new List<string>();
+        var read = Read(path, texts, sources, missing, overrides);
         if (read.Airframe is not { } airframe)
         {
-            return new(null, read.Diagnostics, texts);
+            return Failed(read.Diagnostics);
         }
 
         stop.ThrowIfCancellationRequested();
-        var parts = PartList.Of(airframe);
+        var before = airframe.AsBuilt is { } asBuilt ? Task.Run(() => PartList.Of(asBuilt.Designed), stop) : null;
+        var parts = PartList.Of(airframe, kept.Parts);
         var findings = read.Diagnostics.AddRange(parts.Findings);
         if (parts.Findings.Any(finding => finding.Severity == Severity.Error))
         {
-            return new(null, findings, texts);
+            return Failed(findings);
         }
 
         stop.ThrowIfCancellationRequested();
-        var (profile, profileFindings) = ReadProfile(folder, airframe.Cutter, texts, sources);
-        var cutting = Task.Run(() => CutParts.Of(parts.Parts, airframe.Cutter), stop);
-        var nests = Nest(airframe, parts, effort);
-        findings = findings.AddRange(nests.Findings);
-        var plan = PlanSheets.Draw(PlanOptions.Of(airframe, ToolVersion.Producer), parts, nests.Sheets);
-        findings = findings.AddRange(plan.Findings).AddRange(TileFaults(airframe));
+        var (profile, profileFindings) = ReadProfile(folder, airframe.Cutter, texts, sources, missing, kept);
+        var cutting = Task.Run(() => CutParts.Of(parts.Parts, airframe.Cutter, kept.Drawings), stop);
+        var nesting = Task.Run(() => Nest(airframe, parts, effort, kept), stop);
+        var plan = PlanSheets.Draw(
+            PlanOptions.Of(airframe, ToolVersion.Producer), parts, () => nesting.GetAwaiter().GetResult().Sheets, kept.Drawings);
+        var nests = nesting.GetAwaiter().GetResult();
+        findings = findings.AddRange(nests.Findings).AddRange(plan.Findings).AddRange(TileFaults(airframe));
         var cuts = cutting.GetAwaiter().GetResult();
         findings = findings.AddRange(profileFindings).AddRange(cuts.Findings);
+        var moved = before is null ? null : Moved(before.GetAwaiter().GetResult(), parts);
+        if (before is not null && moved is null)
+        {
+            findings = findings.Add(Diagnostic.Warning(
+                airframe.AsBuilt!.Measurements[0].At, "without what was measured the design cannot be drawn, so that it cannot be told what moved"));
+        }
+
         if (findings.Any(finding => finding.Severity == Severity.Error))
         {
-            return new(null, findings, texts);
+            return Failed(findings);
         }
 
         var design = new Design(Path.GetFileName(path), airframe, parts.Parts, parts.AirframeFigures, plan.Sheets, findings)
@@ -60,12 +82,18 @@ internal static class Planner
             Cuts = cuts.Drawings,
             CutProfile = profile ?? CutProfile.Default,
             Nests = nests,
+            Moved = moved,
         };
         return new(design, findings, texts);
+
+        PlanningResult Failed(ImmutableArray<Diagnostic> all) => new(null, all, texts) { Missing = [.. missing] };
     }
 
+    private static WhatMoved? Moved(PartList designed, PartList built) =>
+        designed.Findings.Any(finding => finding.Severity == Severity.Error) ? null : WhatMoved.Between(designed, built);
+
     /// <summary>The parts on their stock, as far apart as the widest kerf asks for over and above the spacing.</summary>
-    private static NestPlan Nest(AirframeDescription airframe, PartList parts, int effort)
+    private static NestPlan Nest(AirframeDescription airframe, PartList parts, int effort, KeptWork kept)
     {
         var kerf = 0.0;
         foreach (var part in parts.Parts)
@@ -76,16 +104,23 @@ internal static class Planner
             }
         }
 
-        return NestPlan.Of(parts.Parts, airframe.Stock, airframe.DisplayUnit, new() { Effort = effort, Kerf = kerf });
+        return NestPlan.Of(parts.Parts, airframe.Stock, airframe.DisplayUnit, new() { Effort = effort, Kerf = kerf }, kept.Drawings);
     }
 
     /// <summary>Reads a description with its section files; builds nothing.</summary>
     /// <param name="path">The description, as the user gave it.</param>
     /// <param name="texts">Takes the text of each file that was read, by its name in the findings.</param>
     /// <param name="sources">Takes the files.</param>
+    /// <param name="missing">Takes the paths of files that are not there.</param>
+    /// <param name="overrides">Other values for parameters; null for none.</param>
     /// <exception cref="IOException">The description or a section file cannot be read.</exception>
     /// <exception cref="UnauthorizedAccessException">The description or a section file may not be read.</exception>
-    public static ReadResult Read(string path, Dictionary<string, string> texts, ImmutableArray<SourceFile>.Builder sources)
+    public static ReadResult Read(
+        string path,
+        Dictionary<string, string> texts,
+        ImmutableArray<SourceFile>.Builder sources,
+        ICollection<string>? missing = null,
+        ParameterOverrides? overrides = null)
     {
         var text = TextFile.Read(path, out var bytes, out var fault);
         texts[path] = text;
@@ -96,7 +131,7 @@ internal static class Planner
 
         var folder = FolderOf(path);
         sources.Add(new(Path.GetFileName(path), bytes));
-        return AirframeReader.Read(path, text, name => ReadSection(folder, name, texts, sources));
+        return AirframeReader.Read(path, text, name => ReadSection(folder, name, texts, sources, missing), overrides ?? ParameterOverrides.None);
     }
 
     /// <summary>The folder of a file as the user gave it, with its last separator; empty for a bare name.</summary>
@@ -120,24 +155,25 @@ internal static class Planner
     }
 
     private static (CutProfile? Profile, ImmutableArray<Diagnostic> Findings) ReadProfile(
-        string folder, CutterDescription cutter, Dictionary<string, string> texts, ImmutableArray<SourceFile>.Builder sources)
+        string folder, CutterDescription cutter, Dictionary<string, string> texts, ImmutableArray<SourceFile>.Builder sources, ICollection<string> missing, KeptWork kept)
     {
         if (cutter.Profile is not { } profile)
         {
             return (CutProfile.Default, []);
         }
 
-        return ReadSection(folder, profile.File, texts, sources) is { } text
-            ? CutProfileFile.Read(folder + profile.File, text)
+        return ReadSection(folder, profile.File, texts, sources, missing) is { } text
+            ? kept.Profiles.Of((folder + profile.File, text), () => CutProfileFile.Read(folder + profile.File, text))
             : (null, [Diagnostic.Error(profile.At, $"there is no file `{profile.File}` beside the description")]);
     }
 
     private static string? ReadSection(
-        string folder, string name, Dictionary<string, string> texts, ImmutableArray<SourceFile>.Builder sources)
+        string folder, string name, Dictionary<string, string> texts, ImmutableArray<SourceFile>.Builder sources, ICollection<string>? missing)
     {
         var path = folder + name;
         if (!File.Exists(path))
         {
+            missing?.Add(path);
             return null;
         }
 

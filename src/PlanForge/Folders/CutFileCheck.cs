@@ -10,7 +10,8 @@ internal static class CutFileCheck
     /// <param name="files">The files.</param>
     /// <param name="nested">Ids of the parts that lie on sheets of stock.</param>
     /// <param name="isHeld">True when parts are held in their sheet: then contours are open on purpose.</param>
-    public static ImmutableArray<string> Of(IEnumerable<OutputFile> files, IReadOnlySet<string> nested, bool isHeld)
+    /// <param name="kept">What is kept from earlier runs.</param>
+    public static ImmutableArray<string> Of(IEnumerable<OutputFile> files, IReadOnlySet<string> nested, bool isHeld, KeptFiles kept)
     {
         var faults = ImmutableArray.CreateBuilder<string>();
         foreach (var file in files)
@@ -20,9 +21,9 @@ internal static class CutFileCheck
                 continue;
             }
 
-            foreach (var finding in CutFileInspector.Inspect(file.Path, file.Content.ToArray(), new()).Findings)
+            foreach (var finding in kept.Faults.Of(new(file), () => FaultsOf(file)))
             {
-                if (finding.Severity == FindingSeverity.Fault && !(isHeld && finding.Code is (FindingCode.OpenContour or FindingCode.Gap)))
+                if (!(isHeld && finding.Code is (FindingCode.OpenContour or FindingCode.Gap)))
                 {
                     faults.Add(finding.In(file.Path));
                 }
@@ -31,4 +32,9 @@ internal static class CutFileCheck
 
         return faults.ToImmutable();
     }
+
+    private static ImmutableArray<Finding> FaultsOf(OutputFile file) =>
+    [
+        .. CutFileInspector.Inspect(file.Path, file.Content.ToArray(), new()).Findings.Where(finding => finding.Severity == FindingSeverity.Fault),
+    ];
 }

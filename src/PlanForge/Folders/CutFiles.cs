@@ -17,22 +17,38 @@ internal static class CutFiles
     /// <summary>All of them, parts before sheets.</summary>
     /// <param name="design">The design.</param>
     /// <param name="version">The version of DXF.</param>
+    /// <param name="kept">What is kept from earlier runs.</param>
     /// <param name="stop">Asked between the files.</param>
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
-    public static IEnumerable<OutputFile> Of(Design design, DxfVersion version, CancellationToken stop)
+    public static IEnumerable<OutputFile> Of(Design design, DxfVersion version, KeptFiles kept, CancellationToken stop)
     {
+        var profile = design.CutProfile;
         foreach (var drawing in design.Cuts)
         {
             stop.ThrowIfCancellationRequested();
-            yield return new(DxfName(PartFolder + drawing.Name, version), DxfWriter.Write(drawing, design.CutProfile, version));
-            yield return new($"{PartFolder}{drawing.Name}.svg", SvgCutWriter.Write(drawing, design.CutProfile));
+            var files = kept.Parts.Of((new(drawing), new(profile), version), () =>
+            [
+                new(DxfName(PartFolder + drawing.Name, version), DxfWriter.Write(drawing, profile, version)),
+                new($"{PartFolder}{drawing.Name}.svg", SvgCutWriter.Write(drawing, profile)),
+            ]);
+            foreach (var file in files)
+            {
+                yield return file;
+            }
         }
 
         foreach (var sheet in SheetsOf(design.Nests, design.Cuts))
         {
             stop.ThrowIfCancellationRequested();
-            yield return new(DxfName($"cut/{sheet.Name}", version), DxfWriter.Write(sheet, design.CutProfile, version));
-            yield return new($"cut/{sheet.Name}.svg", SvgCutWriter.Write(sheet, design.CutProfile));
+            var files = kept.Sheets.Of(new(sheet, profile, version), () =>
+            [
+                new(DxfName($"cut/{sheet.Name}", version), DxfWriter.Write(sheet, profile, version)),
+                new($"cut/{sheet.Name}.svg", SvgCutWriter.Write(sheet, profile)),
+            ]);
+            foreach (var file in files)
+            {
+                yield return file;
+            }
         }
     }
 

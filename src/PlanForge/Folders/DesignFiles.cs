@@ -12,21 +12,22 @@ internal static class DesignFiles
     /// <summary>All files, and what is wrong with those for the cutter.</summary>
     /// <param name="design">The design.</param>
     /// <param name="choice">How it is to be written.</param>
+    /// <param name="kept">What is kept from earlier runs.</param>
     /// <param name="stop">Asked between the files.</param>
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
-    public static DesignOutput Of(Design design, DrawChoice choice, CancellationToken stop)
+    public static DesignOutput Of(Design design, DrawChoice choice, KeptWork kept, CancellationToken stop)
     {
         // The PDFs take as long as all other files together.
-        var plan = Task.Run(() => PlanFiles.Of(design, choice.Print, stop), stop);
+        var plan = Task.Run(() => PlanFiles.Of(design, choice.Print, kept, stop), stop);
+        var pictures = Task.Run(() => Pictures(design, kept.Files, stop), stop);
         var files = ImmutableArray.CreateBuilder<OutputFile>();
-        files.AddRange(CutFiles.Of(design, choice.Dxf, stop));
-        var faults = CutFileCheck.Of(files, NestedParts(design), design.Airframe.Cutter.HoldingTabs is not null);
-        AddSheets(design, files, stop);
-        files.Add(new("report.json", Report.Of(design)));
+        files.AddRange(CutFiles.Of(design, choice.Dxf, kept.Files, stop));
+        var faults = CutFileCheck.Of(files, NestedParts(design), design.Airframe.Cutter.HoldingTabs is not null, kept.Files);
+        files.AddRange(pictures.GetAwaiter().GetResult());
         files.AddRange(plan.GetAwaiter().GetResult());
         var copies = SourceCopies.Of(design.Sources);
         files.AddRange(copies);
-        files.Add(Manifest.Of(DrawnState.Of(design), copies[0].Path, files));
+        files.Add(Manifest.Of(DrawnState.Of(design), copies[0].Path, files, kept.Files));
         return new(files.DrainToImmutable(), faults);
     }
 
@@ -44,14 +45,19 @@ internal static class DesignFiles
         return parts;
     }
 
-    private static void AddSheets(Design design, ImmutableArray<OutputFile>.Builder files, CancellationToken stop)
+    private static ImmutableArray<OutputFile> Pictures(Design design, KeptFiles kept, CancellationToken stop)
     {
+        var files = ImmutableArray.CreateBuilder<OutputFile>();
         var sheets = design.Sheets.Sheets;
         var digits = sheets.Length < 100 ? "D2" : "D3";
         foreach (var sheet in sheets)
         {
             stop.ThrowIfCancellationRequested();
-            files.Add(new($"sheets/sheet-{sheet.Number.ToString(digits, CultureInfo.InvariantCulture)}.svg", SvgWriter.Write(sheet)));
+            var path = $"sheets/sheet-{sheet.Number.ToString(digits, CultureInfo.InvariantCulture)}.svg";
+            files.Add(kept.Pictures.Of((new(sheet), path), () => new(path, SvgWriter.Write(sheet))));
         }
+
+        files.Add(new("report.json", Report.Of(design)));
+        return files.DrainToImmutable();
     }
 }

@@ -12,15 +12,16 @@ namespace PlanForge.Folders;
 internal sealed class DesignFolder
 {
     private readonly IDisk _disk;
+    private readonly WrittenFiles _known;
     private readonly string _target;
     private readonly string _parent;
     private readonly string _new;
     private readonly string _old;
     private readonly string _lock;
 
-    private DesignFolder(string target, IDisk disk)
+    private DesignFolder(string target, IDisk disk, WrittenFiles known)
     {
-        _disk = disk;
+        (_disk, _known) = (disk, known);
         _target = target;
         _parent = Path.GetDirectoryName(target)!;
         var name = Path.GetFileName(target);
@@ -34,15 +35,16 @@ internal sealed class DesignFolder
     /// <param name="files">All files, the manifest among them.</param>
     /// <param name="disk">The file system.</param>
     /// <param name="stop">Asked until the folders change places, never after.</param>
+    /// <param name="known">What earlier runs of this process wrote there; null for nothing.</param>
     /// <returns>What was written, kept and removed.</returns>
     /// <exception cref="FolderFault">The file system refuses, or the folder is not ours to replace.</exception>
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
-    public static FolderChanges Write(string folder, IReadOnlyList<OutputFile> files, IDisk disk, CancellationToken stop)
+    public static FolderChanges Write(string folder, IReadOnlyList<OutputFile> files, IDisk disk, CancellationToken stop, WrittenFiles? known = null)
     {
         try
         {
             var target = new DirectoryInfo(Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder)));
-            return new DesignFolder(target.LinkTarget is null ? target.FullName : target.ResolveLinkTarget(true)!.FullName, disk).Write(files, stop);
+            return new DesignFolder(target.LinkTarget is null ? target.FullName : target.ResolveLinkTarget(true)!.FullName, disk, known ?? new()).Write(files, stop);
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
@@ -133,7 +135,9 @@ internal sealed class DesignFolder
             stop.ThrowIfCancellationRequested();
             var path = Prepare(file.Path, folders);
             var before = Path.Combine(_target, file.Path);
-            if (existing.Ours.Contains(file.Path) && HasContent(before, file.Content.Span))
+            var isOurs = existing.Ours.Contains(file.Path);
+            var isKnown = isOurs && _known.IsAsWritten(before, file);
+            if (isKnown || (isOurs && HasContent(before, file.Content.Span)))
             {
                 _disk.Keep(before, path);
                 kept++;
@@ -141,6 +145,11 @@ internal sealed class DesignFolder
             else
             {
                 _disk.Write(path, file.Content.Span);
+            }
+
+            if (!isKnown)
+            {
+                _known.Remember(before, file, path);
             }
         }
 

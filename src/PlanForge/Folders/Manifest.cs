@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Security.Cryptography;
 using System.Text.Json;
 
 namespace PlanForge.Folders;
@@ -21,9 +20,10 @@ internal sealed record Manifest(ImmutableArray<string> Paths, string? Descriptio
     /// <param name="state">What was drawn.</param>
     /// <param name="description">The path of the description among the files.</param>
     /// <param name="files">All files but the manifest itself.</param>
-    public static OutputFile Of(DrawnState state, string description, IEnumerable<OutputFile> files) => new(FileName, JsonText.Write(json =>
+    /// <param name="kept">What is kept from earlier runs; null for nothing.</param>
+    public static OutputFile Of(DrawnState state, string description, IEnumerable<OutputFile> files, KeptFiles? kept = null) => new(FileName, JsonText.Write(json =>
     {
-        Span<byte> hash = stackalloc byte[SHA256.HashSizeInBytes];
+        kept ??= new();
         json.WriteStartObject();
         json.WriteString(Tool, state.Version);
         state.Write(json);
@@ -31,11 +31,10 @@ internal sealed record Manifest(ImmutableArray<string> Paths, string? Descriptio
         json.WriteStartArray(Files);
         foreach (var file in files.OrderBy(file => file.Path, StringComparer.Ordinal))
         {
-            SHA256.HashData(file.Content.Span, hash);
             json.WriteStartObject();
             json.WriteString(Path, file.Path);
             json.WriteNumber("bytes", file.Content.Length);
-            json.WriteString("sha256", Convert.ToHexStringLower(hash));
+            json.WriteString("sha256", kept.HashOf(file));
             json.WriteEndObject();
         }
 

@@ -12,9 +12,10 @@ internal static class PlanFiles
     /// <summary>All of them; none for a design without sheets.</summary>
     /// <param name="design">The design.</param>
     /// <param name="print">What it is printed with.</param>
+    /// <param name="kept">What is kept from earlier runs.</param>
     /// <param name="stop">Asked between the files.</param>
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
-    public static ImmutableArray<OutputFile> Of(Design design, PrintChoice print, CancellationToken stop)
+    public static ImmutableArray<OutputFile> Of(Design design, PrintChoice print, KeptWork kept, CancellationToken stop)
     {
         if (design.Sheets.Sheets.IsEmpty)
         {
@@ -23,12 +24,12 @@ internal static class PlanFiles
 
         var info = InfoOf(design.Airframe.Issue.Owner, "Full-size templates", design.Sources);
         var files = ImmutableArray.CreateBuilder<OutputFile>();
-        var packed = PackedSheets.Of(design.Sheets);
+        var packed = PackedSheets.Of(design.Sheets, kept.Pages);
         files.Add(new("plan.pdf", PdfWriter.Write(For(PageSet.Of(design.Sheets), print), info, packed)));
         foreach (var options in TilesOf(design, print))
         {
             stop.ThrowIfCancellationRequested();
-            var tiles = TilePlan.Of(design.Sheets, options).Pages ?? throw new InvalidOperationException(options.Fault());
+            var tiles = TilePlan.Of(design.Sheets, options, kept.Drawings).Pages ?? throw new InvalidOperationException(options.Fault());
             files.Add(new($"plan-{FolderName.Of(options.Paper.Name)}.pdf", PdfWriter.Write(For(tiles, print), info, packed)));
         }
 

@@ -36,6 +36,9 @@ internal sealed class FigureText(DisplayUnit unit)
         _ => "",
     };
 
+    /// <summary>A length with its unit, for fitting.</summary>
+    public string Length(double length) => _measure.FineWithUnit(length);
+
     /// <summary>A figure's label under the title of its part, with which it need not begin again.</summary>
     public static string LabelOf(string label, string title) =>
         title.Length > 0 && label.StartsWith(title + ", ", StringComparison.Ordinal) ? label[(title.Length + 2)..] : label;

@@ -18,8 +18,11 @@ internal static class FigureUnits
     };
 
     /// <summary>A figure's value in that unit, rounded to what is known; never negative zero.</summary>
-    public static double ValueOf(Figure figure) =>
-        Rounded(figure.Quantity == FigureQuantity.Angle ? figure.Value * 180 / Math.PI : figure.Value);
+    public static double ValueOf(Figure figure) => ValueOf(figure.Quantity, figure.Value);
+
+    /// <summary>The same of a value of some quantity.</summary>
+    public static double ValueOf(FigureQuantity quantity, double value) =>
+        Rounded(quantity == FigureQuantity.Angle ? value * 180 / Math.PI : value);
 
     /// <summary>A value as it goes into the report.</summary>
     public static double Rounded(double value) => Math.Round(value, Decimals) + 0.0;

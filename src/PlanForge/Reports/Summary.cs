@@ -27,6 +27,7 @@ internal sealed class Summary
     {
         var summary = new Summary(design);
         summary.AddTitle(design);
+        summary._text.Append(AsBuiltSummary.Of(design, summary._figures));
         summary.AddFigures(design.AirframeFigures, "");
         foreach (var part in design.Parts)
         {

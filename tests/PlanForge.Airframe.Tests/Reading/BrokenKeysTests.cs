@@ -13,7 +13,7 @@ public class BrokenKeysTests
         Edit("Another case", "name: Sound", "Name: Sound",
             "2:1 error: the description has no key `Name`; did you mean `name`?"),
         Add("A key nothing like any other", "colour: red",
-            "12:1 error: the description has no key `colour`; its keys are `planforge`, `name`, `revision`, `owner`, `creator`, `approver`, `date_of_issue`, `revisions`, `notes`, `units`, `parameters`, `wing`, `fuselage`, `formers`, `saddle`, `retention`, `tailplane`, `shims`, `thrust_line`, `bench`, `stock`, `sheets` and `cutter`"),
+            "12:1 error: the description has no key `colour`; its keys are `planforge`, `name`, `revision`, `owner`, `creator`, `approver`, `date_of_issue`, `revisions`, `notes`, `units`, `parameters`, `wing`, `fuselage`, `formers`, `saddle`, `retention`, `tailplane`, `shims`, `thrust_line`, `bench`, `stock`, `sheets`, `cutter` and `as_built`"),
         Edit("A key of another mapping", "{length: 500}", "{length: 500, chord: 150}",
             "7:26 error: a panel has no key `chord`; its keys are `length`, `dihedral` and `tip`"),
         Add("A key of the panel's tip in the tailplane's", "tailplane: {leading_edge: {station: 500, height: 0}, span: 300, root: {section: naca 0009, chord: 80}, tip: {twist: 1}}",

@@ -124,7 +124,7 @@ public class BrokenRelationsTests
             "12:23 warning: the parameter `b` is never used"),
         Add("Nothing at the limits", "formers:\n  - {name: F1, station: 0, thickness: 3, lightening: {rim: 3}}\n  - {name: F2, station: 597, thickness: 3}\nsaddle: {from: 100, to: 300}\ntailplane: {leading_edge: {station: 500, height: 0}, incidence: 6, span: 300, root: {section: naca 0009, chord: 80}}"),
         Add("No warning of what an error may have caused", "parameters: {a: 3 mm}\ncolour: a",
-            "13:1 error: the description has no key `colour`; its keys are `planforge`, `name`, `revision`, `owner`, `creator`, `approver`, `date_of_issue`, `revisions`, `notes`, `units`, `parameters`, `wing`, `fuselage`, `formers`, `saddle`, `retention`, `tailplane`, `shims`, `thrust_line`, `bench`, `stock`, `sheets` and `cutter`"));
+            "13:1 error: the description has no key `colour`; its keys are `planforge`, `name`, `revision`, `owner`, `creator`, `approver`, `date_of_issue`, `revisions`, `notes`, `units`, `parameters`, `wing`, `fuselage`, `formers`, `saddle`, `retention`, `tailplane`, `shims`, `thrust_line`, `bench`, `stock`, `sheets`, `cutter` and `as_built`"));
 
     [Theory]
     [MemberData(nameof(Errors))]

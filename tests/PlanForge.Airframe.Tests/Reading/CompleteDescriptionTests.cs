@@ -1,3 +1,4 @@
+using PlanForge.Airframe.Building;
 using PlanForge.Airframe.Diagnostics;
 using PlanForge.Airframe.Format;
 using PlanForge.Airframe.Reading;
@@ -8,7 +9,9 @@ namespace PlanForge.Airframe.Tests.Reading;
 /// <summary>The description that uses every key, value by value. Expected numbers are worked out by hand from its text.</summary>
 public class CompleteDescriptionTests
 {
-    private static readonly AirframeDescription Airframe = Description.ReadSound(Description.Complete);
+    private static readonly AirframeDescription Built = Description.ReadSound(Description.Complete);
+
+    private static readonly AirframeDescription Airframe = Built.AsBuilt!.Designed;
 
     [Fact]
     public void Every_key_of_the_format_is_used()
@@ -46,6 +49,33 @@ public class CompleteDescriptionTests
                     break;
             }
         }
+    }
+
+    [Fact]
+    public void What_was_measured_is_read_in_its_order()
+    {
+        Assert.Equal(
+            [
+                ("stock.balsa 3.thickness", 3, 3.15),
+                ("stock.ply 4.thickness", 3.8, 3.9),
+                ("skin.side", 3, 3.1),
+                ("skin.top", 2, 2.1),
+                ("skin.bottom", 1.5875, 1.6),
+                ("fuselage.180.breadth", 92, 93),
+                ("fuselage.180.upper", 60, 60.5),
+                ("fuselage.180.lower", -52, -52.5),
+                ("former.F3.station", 205, 206.5),
+                ("former.F3.thickness", 4, 4.1),
+                ("former.F7.station", 500 + (200 * Math.Sin(Degrees(3))), 510),
+                ("wing.root.chord", 262, 261.5),
+                ("wing.panel.2.tip.chord", 190, 189.5),
+            ],
+            Built.AsBuilt!.Measurements.Where(IsPlain).Select(m => (m.Thing.Key, m.Designed, m.Built)),
+            (a, b) => a.Item1 == b.Item1 && Math.Abs(a.Item2 - b.Item2) < 1e-9 && a.Item3 == b.Item3);
+        Assert.Null(Airframe.AsBuilt);
+
+        // Read elsewhere: a breadth between two stations, and thicknesses as lengths.
+        static bool IsPlain(Measurement m) => m.Thing is not (SectionThickness or BodyExtent { Station: 300 });
     }
 
     [Fact]

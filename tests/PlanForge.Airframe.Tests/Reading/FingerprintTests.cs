@@ -24,6 +24,7 @@ public class FingerprintTests
     [InlineData("units: mm", "units: mm\nsheets: {paper: A2}")]
     [InlineData("units: mm", "units: mm\nsheets: {paper: 300 x 420 mm}")]
     [InlineData("units: mm", "units: mm\nnotes: [mind the grain]")]
+    [InlineData("units: mm", "units: mm\nas_built: {fuselage: [{station: 0, breadth: 80.5}]}")]
     public void Any_other_value_has_another_fingerprint(string from, string to) => Assert.True(Of(Sound) != Of(Changed(from, to)));
 
     [Fact]

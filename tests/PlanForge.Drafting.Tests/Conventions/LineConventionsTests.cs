@@ -31,8 +31,8 @@ public class LineConventionsTests
     [Fact]
     public void No_two_meanings_look_alike_but_visible_edges()
     {
-        // ISO 128-2 (from memory) has one line for visible edges: what is cut and what is only shown differ by their layers. Hatching is
-        // known by being many lines side by side.
+        // ISO 128-2 (from memory) has one line for visible edges: what is cut and what is only shown differ by their layers.
+        // Hatching is known by its pattern, not by its line.
         var styles = Enum.GetValues<LineUse>().Where(use => use is not (LineUse.Edge or LineUse.Difference)).Select(LineConventions.StyleOf).ToList();
         Assert.Equal(styles.Count, styles.Distinct().Count());
         Assert.Equal(LineConventions.StyleOf(LineUse.Cut), LineConventions.StyleOf(LineUse.Edge));

@@ -61,7 +61,7 @@ public sealed class ArgumentParserTests
     [InlineData("schema a.yaml", "`a.yaml` is none of descriptions, measurements")]
     [InlineData("completion", "completion needs SHELL")]
     [InlineData("completion bsh", "`bsh` is none of bash, zsh, fish; did you mean `bash`?")]
-    [InlineData("help drwa", "`drwa` is none of draw, check, bench, compare, current, calibrate, coupon, inspect, schema, completion; did you mean `draw`?")]
+    [InlineData("help drwa", "`drwa` is none of draw, follow, check, vary, bench, compare, current, calibrate, coupon, inspect, schema, completion; did you mean `draw`?")]
     public void Command_line_at_fault_is_refused_with_a_reason(string line, string expected)
     {
         Assert.Null(ArgumentParser.Parse(line.Split(' ', StringSplitOptions.RemoveEmptyEntries), out var fault));

@@ -1,0 +1,76 @@
+using PlanForge.Airframe.Reading;
+using System.Diagnostics;
+using PlanForge.Designs;
+using PlanForge.Folders;
+using PlanForge.Following;
+using PlanForge.Terminals;
+
+namespace PlanForge.Commands;
+
+/// <summary>Draws a description, and again whenever it, its sections or the cutter's profile are saved, until it is stopped.</summary>
+internal sealed class FollowCommand(Terminal terminal, bool isQuiet, string folder, DrawChoice choice, IDisk disk)
+{
+    private readonly Messages _messages = new(terminal, isQuiet);
+    private readonly KeptWork _kept = new();
+    private bool _hasDrawn;
+
+    /// <summary>Runs the command: Ctrl-C is how it ends, not a fault.</summary>
+    /// <param name="file">The description.</param>
+    public ExitCode Run(string file)
+    {
+        using var signals = new StopSignals();
+        var stop = signals.Token;
+        try
+        {
+            var code = new Follower(file, () => Draw(file, stop)).Run(() => Begin(file), stop);
+            return stop.IsCancellationRequested ? End(signals) : code;
+        }
+        catch (OperationCanceledException)
+        {
+            return End(signals);
+        }
+    }
+
+    private static ExitCode End(StopSignals signals) => signals.ExitCode == ExitCode.Interrupted ? ExitCode.Done : signals.ExitCode;
+
+    private void Begin(string file)
+    {
+        if (!isQuiet)
+        {
+            _messages.Line($"following {file} and what it includes; Ctrl-C ends this");
+        }
+    }
+
+    private FollowedRun Draw(string file, CancellationToken stop)
+    {
+        var draw = new TimedDraw(terminal, isQuiet, folder, choice, disk, _kept, _hasDrawn ? "redrawn" : "drawn");
+        var code = draw.Run([file], stop);
+        if (code != ExitCode.Done && _hasDrawn)
+        {
+            _messages.Line("nothing was written; what was drawn last is kept");
+        }
+
+        if (code == ExitCode.Done)
+        {
+            _hasDrawn = true;
+            _kept.EndRun();
+        }
+
+        terminal.Results.Flush();
+        return new(code, draw.Planning);
+    }
+
+    /// <summary>A drawing that tells how long it took; what it took is for the terminal alone.</summary>
+    private sealed class TimedDraw(Terminal terminal, bool isQuiet, string folder, DrawChoice choice, IDisk disk, KeptWork kept, string word)
+        : DrawCommand(terminal, ParameterOverrides.None, isQuiet, folder, choice, disk)
+    {
+        private readonly Stopwatch _clock = Stopwatch.StartNew();
+
+        protected override KeptWork Kept => kept;
+
+        protected override WrittenFiles Written => kept.Files.Written;
+
+        protected override void Show(string summary) =>
+            base.Show(FormattableString.Invariant($"{word} in {_clock.ElapsedMilliseconds} ms: {summary}"));
+    }
+}
