@@ -82,7 +82,7 @@ public sealed class CradleParts : IPartKind
         }
 
         CradleTexts.Add(airframe, name, station, outline, slotAt, foot, sketch);
-        return sketch.AsCut($"cradle-{name}", Title, name == "front" ? "Front cradle" : "Rear cradle", cradles.Material, cradles.Thickness, Math.PI / 2);
+        return sketch.AsCut($"cradle-{name}", Title, name == "front" ? "Front cradle" : "Rear cradle", cradles.Material, cradles.Thickness, Math.PI / 2) with { Station = station };
     }
 
     private static Region2 WithSlots(CradleOutline outline, double slotAt, double width, double foot)
