@@ -94,7 +94,8 @@ public static class AirframeReader
             bench,
             stock,
             sheets,
-            cutter) { Origin = values.Origin, Overrides = parameters.Overridden() };
+            cutter)
+        { Origin = values.Origin, Overrides = parameters.Overridden() };
         var airframe = AsBuiltDescription.Apply(designed, measured);
         CommonPractice.Check(airframe, findings);
         return (airframe, () => ValueListing.Of(values, files, parameters, units));
