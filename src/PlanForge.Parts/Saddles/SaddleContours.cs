@@ -28,13 +28,9 @@ internal sealed record SaddleContours(Path2 Outline, Path2? Finished, Path2? Inn
             var frame = flat.OuterAt(i);
             outer.Add(new(frame.Place, frame.Along));
             inner[i] = flat.InnerAt(i);
-
-            // Where the line has a corner both frames see the foot, but each through its own face: they miss by a trace.
-            if (i > 0 && outer[i - 1].Point == outer[i].Point && inner[i - 1].DistanceTo(inner[i]) < CornerTrace)
-            {
-                inner[i - 1] = inner[i] = inner[i - 1].Towards(inner[i], 0.5);
-            }
         }
+
+        JoinCorners(outer, inner);
 
         var samples = outer.MoveToImmutable();
         var finished = ArcFitter.Fit(samples, Drawn.Tolerance);
@@ -62,6 +58,30 @@ internal sealed record SaddleContours(Path2 Outline, Path2? Finished, Path2? Inn
         if (Inner is { } inner)
         {
             sketch.Line(LineUse.Hidden, inner.Placed(placement));
+        }
+    }
+
+    // At a corner of the line both frames see the foot on the inner face, but each through its own face: they miss by a trace, and a
+    // point next to them may lie past them by as much. All of these are one place.
+    private static void JoinCorners(ImmutableArray<CurveSample>.Builder outer, Point2[] inner)
+    {
+        for (var i = 1; i < inner.Length; i++)
+        {
+            if (outer[i - 1].Point != outer[i].Point || inner[i - 1].DistanceTo(inner[i]) >= CornerTrace)
+            {
+                continue;
+            }
+
+            var place = inner[i - 1].Towards(inner[i], 0.5);
+            for (var before = i - 1; before >= 0 && inner[before].DistanceTo(place) < CornerTrace; before--)
+            {
+                inner[before] = place;
+            }
+
+            for (var after = i; after < inner.Length && inner[after].DistanceTo(place) < CornerTrace; after++)
+            {
+                inner[after] = place;
+            }
         }
     }
 
