@@ -20,6 +20,9 @@ public sealed class ParameterOverrides(string option, ImmutableArray<string> giv
     /// <summary>No overrides.</summary>
     public static ParameterOverrides None { get; } = new("", []);
 
+    /// <summary>The overrides as given.</summary>
+    public ImmutableArray<string> Given => given;
+
     /// <summary>What findings call the place.</summary>
     public string Option => _source.File;
 

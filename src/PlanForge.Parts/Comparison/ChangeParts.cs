@@ -32,7 +32,7 @@ public static class ChangeParts
     public static bool IsDrawn(PartComparison part)
     {
         ArgumentNullException.ThrowIfNull(part);
-        return part.State == PartState.Changed && part.New!.Making != Making.View && !part.Lines.IsEmpty && part.Advice != PartAdvice.Keep;
+        return part.State == PartState.Changed && part.New!.Making != Making.View && !part.Lines.IsEmpty && part.Largest is not { Distance: <= PartComparison.Threshold };
     }
 
     private static Part Drawing(PartComparison part, ComparisonTexts words, IEnumerable<string> causes)

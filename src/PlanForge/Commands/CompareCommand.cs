@@ -61,7 +61,7 @@ internal sealed class CompareCommand(Terminal terminal, Arguments arguments)
             : ExitCode.DescriptionFault;
     }
 
-    private static PlanningResult Plan(DesignSource source) => Planner.Plan(source.Description, NestOptions.UsualEffort, CancellationToken.None);
+    private static PlanningResult Plan(DesignSource source) => Planner.Plan(source.Description, source.Overrides, NestOptions.UsualEffort, new(), CancellationToken.None);
 
     private ExitCode Show(DesignComparison comparison, PlanningResult planning, PrintChoice print)
     {

@@ -1,3 +1,4 @@
+using PlanForge.Airframe.Reading;
 using PlanForge.CommandLine;
 using PlanForge.Folders;
 
@@ -6,8 +7,9 @@ namespace PlanForge.Comparing;
 /// <summary>Where a design to compare comes from: a description, or a folder that draw wrote, with the description as it was drawn.</summary>
 /// <param name="Given">The path as the user gave it.</param>
 /// <param name="Description">The description's path.</param>
+/// <param name="Overrides">Values for parameters that it was drawn with in the place of its own.</param>
 /// <param name="Drawn">What lies in the folder; null for a description, and where a version of the program did not say so.</param>
-internal sealed record DesignSource(string Given, string Description, DrawnState? Drawn)
+internal sealed record DesignSource(string Given, string Description, ParameterOverrides Overrides, DrawnState? Drawn)
 {
     /// <summary>Looks at a path.</summary>
     /// <exception cref="FolderFault">It is a folder that draw did not write, or of a version that kept no description.</exception>
@@ -17,7 +19,7 @@ internal sealed record DesignSource(string Given, string Description, DrawnState
     {
         if (!Directory.Exists(path))
         {
-            return new(path, path, null);
+            return new(path, path, ParameterOverrides.None, null);
         }
 
         var file = Path.Combine(path, Manifest.FileName);
@@ -27,7 +29,7 @@ internal sealed record DesignSource(string Given, string Description, DrawnState
         }
 
         return manifest.Description is { } description
-            ? new(path, Path.Combine(path, description), manifest.State)
+            ? new(path, Path.Combine(path, description.Path), new(file, description.With), manifest.State)
             : throw new FolderFault(path, $"this folder was drawn by a version that kept no copy of the description: compare with the description itself");
     }
 }

@@ -28,6 +28,9 @@ internal sealed record Design(
     /// <summary>The files it was read from: the description, then its section files in the order of reading.</summary>
     public required ImmutableArray<SourceFile> Sources { get; init; }
 
+    /// <summary>The values for parameters that it was planned with in the place of the description's, each <c>NAME=VALUE</c> as given.</summary>
+    public required ImmutableArray<string> With { get; init; }
+
     /// <summary>Lists the description's values.</summary>
     public required Func<DescribedValues> ListValues { get; init; }
 

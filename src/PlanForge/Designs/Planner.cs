@@ -78,6 +78,7 @@ internal static class Planner
         var design = new Design(Path.GetFileName(path), airframe, parts.Parts, parts.AirframeFigures, plan.Sheets, findings)
         {
             Sources = sources.DrainToImmutable(),
+            With = overrides.Given,
             ListValues = read.ListValues,
             Cuts = cuts.Drawings,
             CutProfile = profile ?? CutProfile.Default,

@@ -27,7 +27,7 @@ internal static class DesignFiles
         files.AddRange(plan.GetAwaiter().GetResult());
         var copies = SourceCopies.Of(design.Sources);
         files.AddRange(copies);
-        files.Add(Manifest.Of(DrawnState.Of(design), copies[0].Path, files, kept.Files));
+        files.Add(Manifest.Of(DrawnState.Of(design), new(copies[0].Path, design.With), files, kept.Files));
         return new(files.DrainToImmutable(), faults);
     }
 

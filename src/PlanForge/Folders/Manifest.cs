@@ -5,9 +5,9 @@ namespace PlanForge.Folders;
 
 /// <summary>What a run drew and which files of a design's folder it wrote: it tells our files from the user's, and old paper from new.</summary>
 /// <param name="Paths">The paths of all files but the manifest and the history.</param>
-/// <param name="Description">The path of the description as it was drawn; null in a manifest of a version that kept none.</param>
+/// <param name="Description">The description as it was drawn; null in a manifest of a version that kept none.</param>
 /// <param name="State">What was drawn; null in a manifest of a version that did not say so.</param>
-internal sealed record Manifest(ImmutableArray<string> Paths, string? Description, DrawnState? State)
+internal sealed record Manifest(ImmutableArray<string> Paths, DrawnDescription? Description, DrawnState? State)
 {
     public const string FileName = "manifest.json";
 
@@ -15,19 +15,31 @@ internal sealed record Manifest(ImmutableArray<string> Paths, string? Descriptio
     private const string Files = "files";
     private const string Path = "path";
     private const string Copy = "description";
+    private const string With = "with";
 
     /// <summary>The manifest as a file; the same design and files give the same bytes.</summary>
     /// <param name="state">What was drawn.</param>
-    /// <param name="description">The path of the description among the files.</param>
+    /// <param name="description">The description among the files.</param>
     /// <param name="files">All files but the manifest itself.</param>
     /// <param name="kept">What is kept from earlier runs; null for nothing.</param>
-    public static OutputFile Of(DrawnState state, string description, IEnumerable<OutputFile> files, KeptFiles? kept = null) => new(FileName, JsonText.Write(json =>
+    public static OutputFile Of(DrawnState state, DrawnDescription description, IEnumerable<OutputFile> files, KeptFiles? kept = null) => new(FileName, JsonText.Write(json =>
     {
         kept ??= new();
         json.WriteStartObject();
         json.WriteString(Tool, state.Version);
         state.Write(json);
-        json.WriteString(Copy, description);
+        json.WriteString(Copy, description.Path);
+        if (!description.With.IsEmpty)
+        {
+            json.WriteStartArray(With);
+            foreach (var value in description.With)
+            {
+                json.WriteStringValue(value);
+            }
+
+            json.WriteEndArray();
+        }
+
         json.WriteStartArray(Files);
         foreach (var file in files.OrderBy(file => file.Path, StringComparer.Ordinal))
         {
@@ -66,12 +78,29 @@ internal sealed record Manifest(ImmutableArray<string> Paths, string? Descriptio
                 paths.Add(path.GetString()!);
             }
 
-            var copy = root.TryGetProperty(Copy, out var named) && named.ValueKind == JsonValueKind.String ? named.GetString() : null;
-            return new(paths.ToImmutable(), copy, DrawnState.Read(root, tool.GetString()!));
+            return new(paths.ToImmutable(), DescriptionIn(root), DrawnState.Read(root, tool.GetString()!));
         }
         catch (JsonException)
         {
             return null;
         }
     }
+
+    private static DrawnDescription? DescriptionIn(JsonElement root)
+    {
+        if (!root.TryGetProperty(Copy, out var named) || named.ValueKind != JsonValueKind.String)
+        {
+            return null;
+        }
+
+        var with = root.TryGetProperty(With, out var given) && given.ValueKind == JsonValueKind.Array ? given.EnumerateArray().ToList() : [];
+        return with.TrueForAll(value => value.ValueKind == JsonValueKind.String)
+            ? new(named.GetString()!, [.. with.Select(value => value.GetString()!)])
+            : null;
+    }
 }
+
+/// <summary>A description as it was drawn.</summary>
+/// <param name="Path">Its path in the design's folder.</param>
+/// <param name="With">Values for parameters in the place of its own, each <c>NAME=VALUE</c>.</param>
+internal sealed record DrawnDescription(string Path, ImmutableArray<string> With);

@@ -115,6 +115,19 @@ public sealed class CompareCommandTests : IDisposable
     }
 
     [Fact]
+    public void A_folder_drawn_with_other_values_is_compared_as_it_was_drawn()
+    {
+        var file = _folder.Write("a.yaml", Two.Replace("units: mm\n", "units: mm\nparameters: {body: 60 mm}\n", StringComparison.Ordinal)
+            .Replace("half_breadth: 30", "half_breadth: body / 2", StringComparison.Ordinal));
+        Assert.Equal(ExitCode.Done, TestTerminal.Run("draw", file, "--to", _folder["out"], "--with", "body=62mm").Code);
+
+        var former = Former(Json("out/" + SmallDesign.FolderName, "a.yaml"), "former-F1");
+
+        Assert.Equal(1, former.GetProperty("take_off").GetProperty("mm").GetDouble(), 1e-3);
+        Assert.Equal(["62 mm", "60 mm"], former.GetProperty("causes")[0].GetProperty("parameters").EnumerateArray().SelectMany(it => new[] { Text(it, "old"), Text(it, "new") }));
+    }
+
+    [Fact]
     public void A_folder_that_draw_did_not_write_is_refused()
     {
         _folder.Write("other/readme.txt", "mine");

@@ -301,7 +301,7 @@ public sealed class DesignFolderTests : IDisposable
     private static List<OutputFile> Files(params (string Path, string Text)[] files)
     {
         var all = files.Select(file => new OutputFile(file.Path, Encoding.UTF8.GetBytes(file.Text))).ToList();
-        all.Add(Manifest.Of(new("x", "", "", ToolVersion.Text, [], []), "x.yaml", all));
+        all.Add(Manifest.Of(new("x", "", "", ToolVersion.Text, [], []), new("x.yaml", []), all));
         return all;
     }
 

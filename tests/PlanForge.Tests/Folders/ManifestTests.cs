@@ -12,7 +12,7 @@ public sealed class ManifestTests
     [Fact]
     public void Manifest_states_size_and_hash_of_every_file_sorted_by_path()
     {
-        var manifest = Manifest.Of(Empty with { Design = "Oxbow 1420" }, "a.pdf", [File("parts/b.dxf", "abc"), File("parts/B.dxf", ""), File("a.pdf", "abc")]);
+        var manifest = Manifest.Of(Empty with { Design = "Oxbow 1420" }, new("a.pdf", []), [File("parts/b.dxf", "abc"), File("parts/B.dxf", ""), File("a.pdf", "abc")]);
 
         Assert.Equal("manifest.json", manifest.Path);
         using var document = JsonDocument.Parse(manifest.Content);
@@ -28,7 +28,7 @@ public sealed class ManifestTests
     [Fact]
     public void Manifest_names_its_files_when_read() => Assert.Equal(
         ["a.pdf"],
-        Manifest.Read(Manifest.Of(Empty, "a.pdf", [File("a.pdf", "abc")]).Content)!.Paths.Order(StringComparer.Ordinal));
+        Manifest.Read(Manifest.Of(Empty, new("a.pdf", []), [File("a.pdf", "abc")]).Content)!.Paths.Order(StringComparer.Ordinal));
 
     [Theory]
     [InlineData("")]
