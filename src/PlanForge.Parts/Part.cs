@@ -47,6 +47,9 @@ public sealed record Part(
     /// </summary>
     public Fingerprint? Fingerprint { get; init; }
 
+    /// <summary>The station its front face stands at, mm; null on a part that stands at none of its own.</summary>
+    public double? Station { get; init; }
+
     /// <summary>The values of the description that it was made from, as recorded while it was made.</summary>
     public InputSet Inputs { get; init; } = InputSet.None;
 }

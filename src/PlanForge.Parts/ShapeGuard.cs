@@ -22,6 +22,12 @@ internal static class ShapeGuard
         {
             var made = airframe.Inputs.Record(make);
             var part = made.Unnoted is { } own ? own with { Inputs = made.Inputs.ToSet() } : null;
+            if (part is null)
+            {
+                // That there is none may matter to what is made after it.
+                made.Inputs.Use();
+            }
+
             if (part is null || part.Lines.All(line => IsFinite(line.Path)))
             {
                 return part;

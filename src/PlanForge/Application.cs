@@ -1,3 +1,4 @@
+using PlanForge.Airframe.Reading;
 using PlanForge.Airframe.Schema;
 using PlanForge.CommandLine;
 using PlanForge.Commands;
@@ -57,7 +58,7 @@ internal static class Application
 
         if (arguments.Command == Syntax.Check)
         {
-            return new CheckCommand(terminal, isQuiet, arguments.Has(Syntax.Json)).Run(arguments.Operands);
+            return new CheckCommand(terminal, OverridesOf(arguments), isQuiet, arguments.Has(Syntax.Json)).Run(arguments.Operands);
         }
 
         if (arguments.Command == Syntax.Vary)
@@ -88,7 +89,7 @@ internal static class Application
             var folder = arguments.ValueOf(Syntax.To) ?? Syntax.DefaultFolder;
             return arguments.Command == Syntax.Follow
                 ? new FollowCommand(terminal, isQuiet, folder, choice, disk).Run(arguments.Operands[0])
-                : new DrawCommand(terminal, isQuiet, folder, choice, disk).Run(arguments.Operands);
+                : new DrawCommand(terminal, OverridesOf(arguments), isQuiet, folder, choice, disk).Run(arguments.Operands);
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
@@ -96,6 +97,8 @@ internal static class Application
             return ExitCode.FileSystemFault;
         }
     }
+
+    private static ParameterOverrides OverridesOf(Arguments arguments) => new(Syntax.With.Name, arguments.ValuesOf(Syntax.With));
 
     private static string TextOf(Arguments arguments)
     {

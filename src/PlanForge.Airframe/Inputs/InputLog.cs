@@ -45,6 +45,17 @@ public sealed class InputLog
         return new(value, new(this, Add(null, own)));
     }
 
+    /// <summary>Does something of which nothing goes into what is being made, such as looking for what to warn of.</summary>
+    public void Aside(Action act)
+    {
+        ArgumentNullException.ThrowIfNull(act);
+        Record(() =>
+        {
+            act();
+            return true;
+        });
+    }
+
     /// <summary>Notes the input of a number.</summary>
     internal void Note(int number) => _read[number / BitsInWord] |= 1UL << number;
 

@@ -1,9 +1,9 @@
 using PlanForge.Airframe.Building;
+using PlanForge.Airframe.Described;
 using PlanForge.Airframe.Diagnostics;
 using PlanForge.Airframe.Format;
 using PlanForge.Airframe.Measuring;
 using PlanForge.Airframe.Reading.Yaml;
-using PlanForge.Airframe.Described;
 
 namespace PlanForge.Airframe.Reading;
 
@@ -94,7 +94,8 @@ public static class AirframeReader
             bench,
             stock,
             sheets,
-            cutter) { Origin = values.Origin, Overrides = parameters.Overridden() };
+            cutter)
+        { Origin = values.Origin, Overrides = parameters.Overridden() };
         var airframe = AsBuiltDescription.Apply(designed, measured);
         CommonPractice.Check(airframe, findings);
         return (airframe, () => ValueListing.Of(values, files, parameters, units));

@@ -26,7 +26,17 @@ public sealed record PlanOptions(
     public static PlanOptions Of(AirframeDescription airframe, string version)
     {
         ArgumentNullException.ThrowIfNull(airframe);
-        return new(airframe.Name, airframe.Issue, airframe.Sheets, airframe.DisplayUnit, [.. AsBuiltNote.Of(airframe), .. airframe.Notes], version);
+        return new(airframe.Name, airframe.Issue, airframe.Sheets, airframe.DisplayUnit, [.. DrawnWith(airframe), .. AsBuiltNote.Of(airframe), .. airframe.Notes], version);
+    }
+
+    // A sheet that does not follow the file alone must say so.
+    private static IEnumerable<string> DrawnWith(AirframeDescription airframe)
+    {
+        if (!airframe.Overrides.IsEmpty)
+        {
+            var values = airframe.Overrides.Select(parameter => $"{parameter.Name} = {ParameterText.Of(parameter, airframe.DisplayUnit)}");
+            yield return $"Drawn with {string.Join(", ", values)}, not with the value in the file.";
+        }
     }
 }
 

@@ -62,6 +62,11 @@ public sealed class ComparisonTexts(MeasureText text)
             .Where(step => Math.Abs(step.Item1) > LineChange.Same)
             .Select(step => $"{text.FineWithUnit(Math.Abs(step.Item1))} {(step.Item1 > 0 ? step.Item2 : step.Item3)}")
             .ToList();
+        if (part.Old!.Station is { } before && part.New!.Station is { } station && Math.Abs(before - station) > LineChange.Same)
+        {
+            return $"the same shape at station {text.CoarseWithUnit(station)}, before at {text.CoarseWithUnit(before)}";
+        }
+
         return steps.Count == 0 ? "the same shape at another place" : $"the same shape, {string.Join(" and ", steps)} against the lines marked on it";
     }
 
@@ -99,7 +104,7 @@ public sealed class ComparisonTexts(MeasureText text)
             }
         }
 
-        if (part.Wood is null or { Zones.IsEmpty: true } && part.Largest is { } largest)
+        if (part.Wood is null or { Zones.IsEmpty: true } && part.Largest is { } largest && !(part.IsOtherwiseMade && largest.Distance <= PartComparison.Threshold))
         {
             var by = $"{text.FineWithUnit(largest.Distance)} at most ({Where(now, largest.At)})";
             yield return largest.Distance <= PartComparison.Threshold ? $"off by {by}, fits as it is" : $"lines on it off by {by}";

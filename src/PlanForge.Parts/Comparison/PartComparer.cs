@@ -26,7 +26,7 @@ internal static class PartComparer
         var shape = LineChange.Between(old.Lines, now.Lines, Shape).ToList();
         var move = shape.Count > 0 ? MoveBetween(old, now) : null;
         var marks = LineChange.Between(old.Lines, now.Lines, Marks).ToList();
-        var hasMoved = move is not null || marks.Count > 0 || figures.Length > 0 || !HasSamePlaces(old, now);
+        var hasMoved = move is not null || marks.Count > 0 || figures.Length > 0 || HasOtherStation(old, now) || !HasSamePlaces(old, now);
         var isChanged = isOtherwiseMade || (shape.Count > 0 && move is null);
         var state = isChanged ? PartState.Changed : hasMoved ? PartState.Moved : hasOtherTexts ? PartState.Changed : PartState.Same;
         var comparison = new PartComparison(old, now, state)
@@ -83,6 +83,9 @@ internal static class PartComparer
     private static bool HasSameCells(PartTable old, PartTable now) =>
         old.Title == now.Title && old.Header.SequenceEqual(now.Header) && old.Rows.Length == now.Rows.Length
         && old.Rows.Zip(now.Rows).All(pair => pair.First.SequenceEqual(pair.Second));
+
+    private static bool HasOtherStation(Part old, Part now) =>
+        old.Station is null != now.Station is null || Math.Abs((old.Station ?? 0) - (now.Station ?? 0)) > LineChange.Same;
 
     // Engraved texts are part of the wood; others may be laid out anew.
     private static bool HasSamePlaces(Part old, Part now)

@@ -46,7 +46,7 @@ public sealed class FormerParts : IPartKind
         FormerLines.Add(airframe, former, outline, blank, sketch);
         FormerTexts.Add(airframe, former, outline, blank, sketch);
         var grain = former.Grain == GrainDirection.Across ? 0 : Math.PI / 2;
-        return sketch.AsCut($"former-{former.Name}", Title, $"Former {former.Name}", former.Material, former.Thickness, grain);
+        return sketch.AsCut($"former-{former.Name}", Title, $"Former {former.Name}", former.Material, former.Thickness, grain) with { Station = former.Station };
     }
 
     // One face in the wing and the other clear of it, or a cut line that ends before the side.

@@ -19,13 +19,25 @@ public sealed class ShimParts : IPartKind
     /// <inheritdoc/>
     public IEnumerable<Part> Make(RiggedAirframe airframe, ICollection<Diagnostic> findings)
     {
+        var shims = airframe.Description.Shims;
+        if (ShapeGuard.Make(airframe, "the wing's shims", shims.At, findings, () => OfWing(airframe)) is { } wing)
+        {
+            yield return wing;
+        }
+
+        if (airframe.Description.Tailplane is { } tailplane
+            && ShapeGuard.Make(airframe, "the tailplane's shims", shims.At, findings, () => Set(
+                airframe, "tailplane", "Tailplane shims", tailplane.Root.Chord, tailplane.SeatWidth, true)) is { } tail)
+        {
+            yield return tail;
+        }
+    }
+
+    private Part OfWing(RiggedAirframe airframe)
+    {
         var line = airframe.SaddleLine!;
         var isUnder = airframe.Description.Wing.Placement == Airframe.WingPlacement.High;
-        yield return Set(airframe, "wing", "Wing shims", line.To - line.From, airframe.Description.Shims.Width, isUnder);
-        if (airframe.Description.Tailplane is { } tailplane)
-        {
-            yield return Set(airframe, "tailplane", "Tailplane shims", tailplane.Root.Chord, tailplane.SeatWidth, true);
-        }
+        return Set(airframe, "wing", "Wing shims", line.To - line.From, airframe.Description.Shims.Width, isUnder);
     }
 
     private Part Set(RiggedAirframe airframe, string name, string title, double length, double width, bool isUnder)

@@ -10,6 +10,9 @@ internal sealed record Arguments(CommandSyntax Command, ImmutableArray<string> O
 {
     public bool Has(OptionSyntax option) => ValueOf(option) is not null;
 
+    /// <summary>All values of an option that may be given several times, in the order given.</summary>
+    public ImmutableArray<string> ValuesOf(OptionSyntax option) => [.. Options.Where(given => given.Syntax == option).Select(given => given.Value)];
+
     /// <summary>The option's last value, empty for one that takes none, or null when it was not given.</summary>
     public string? ValueOf(OptionSyntax option)
     {

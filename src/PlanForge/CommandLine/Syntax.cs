@@ -69,11 +69,14 @@ internal static class Syntax
 
     public static OptionSyntax Json { get; } = new("--json", null, "Print the reports as JSON instead, one after the other.");
 
+    public static OptionSyntax With { get; } =
+        new("--with", "NAME=VALUE", "Another value for a parameter of the descriptions; may be given several times.");
+
     public static OptionSyntax Quiet { get; } = new("--quiet", null, "Print warnings and errors only.", "-q");
 
     public static CommandSyntax Draw { get; } = new(
         "draw", "Write plan, templates, cut files and report of each description.", OperandSyntax.Files,
-        [To, Tiles, Printer, Profiles, Dxf, NestEffort, Quiet]);
+        [To, With, Tiles, Printer, Profiles, Dxf, NestEffort, Quiet]);
 
     public static CommandSyntax Follow { get; } = new(
         "follow", "Draw a description, and again whenever it is saved.", OperandSyntax.File,
@@ -84,11 +87,11 @@ internal static class Syntax
         [Steps, Csv, Json, Chart, Force, Quiet]);
 
     public static CommandSyntax Check { get; } = new(
-        "check", "Compute everything and print the key figures; write nothing.", OperandSyntax.Files, [Json, Quiet]);
+        "check", "Compute everything and print the key figures; write nothing.", OperandSyntax.Files, [With, Json, Quiet]);
 
     public static CommandSyntax Bench { get; } = new(
         "bench", "Turn what was measured at the building board into corrections.", OperandSyntax.DesignAndMeasured,
-        [ToSheet, Force, Tiles, Printer, Profiles, Json, Quiet]);
+        [ToSheet, With, Force, Tiles, Printer, Profiles, Json, Quiet]);
 
     public static CommandSyntax Current { get; } = new(
         "current", "Say whether paper or wood with this fingerprint is current.", OperandSyntax.DesignAndFingerprint,

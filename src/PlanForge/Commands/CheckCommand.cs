@@ -1,4 +1,5 @@
 using System.Text;
+using PlanForge.Airframe.Reading;
 using PlanForge.Designs;
 using PlanForge.Reports;
 using PlanForge.Terminals;
@@ -6,7 +7,8 @@ using PlanForge.Terminals;
 namespace PlanForge.Commands;
 
 /// <summary>Computes everything and shows the figures.</summary>
-internal sealed class CheckCommand(Terminal terminal, bool isQuiet, bool isJson) : DesignCommand<string>(terminal, isQuiet)
+internal sealed class CheckCommand(Terminal terminal, ParameterOverrides overrides, bool isQuiet, bool isJson)
+    : DesignCommand<string>(terminal, overrides, isQuiet)
 {
     private bool _isFirst = true;
 

@@ -1,3 +1,4 @@
+using PlanForge.Airframe.Reading;
 using PlanForge.CommandLine;
 using PlanForge.Designs;
 using PlanForge.Drafting.Nests;
@@ -11,7 +12,7 @@ namespace PlanForge.Commands;
 /// order given; the highest exit code counts.
 /// </summary>
 /// <typeparam name="T">What is worked out from a design.</typeparam>
-internal abstract class DesignCommand<T>(Terminal terminal, bool isQuiet)
+internal abstract class DesignCommand<T>(Terminal terminal, ParameterOverrides overrides, bool isQuiet)
 {
     /// <summary>Where results go.</summary>
     protected TextWriter Results => terminal.Results;
@@ -84,7 +85,7 @@ internal abstract class DesignCommand<T>(Terminal terminal, bool isQuiet)
     private Worked Work(string file, CancellationToken stop)
     {
         var kept = Kept;
-        var planning = Planner.Plan(file, Effort, kept, stop);
+        var planning = Planner.Plan(file, overrides, Effort, kept, stop);
         return new(planning, planning.Design is { } design ? WorkOut(design, kept, stop) : default);
     }
 

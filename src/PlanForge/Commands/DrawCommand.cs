@@ -1,3 +1,4 @@
+using PlanForge.Airframe.Reading;
 using PlanForge.Designs;
 using PlanForge.Folders;
 using PlanForge.Reports;
@@ -6,8 +7,8 @@ using PlanForge.Terminals;
 namespace PlanForge.Commands;
 
 /// <summary>Writes the folder of each design.</summary>
-internal class DrawCommand(Terminal terminal, bool isQuiet, string folder, DrawChoice choice, IDisk disk)
-    : DesignCommand<DesignOutput>(terminal, isQuiet)
+internal class DrawCommand(Terminal terminal, ParameterOverrides overrides, bool isQuiet, string folder, DrawChoice choice, IDisk disk)
+    : DesignCommand<DesignOutput>(terminal, overrides, isQuiet)
 {
     private readonly Dictionary<string, string> _drawn = new(StringComparer.Ordinal);
 

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using PlanForge.Airframe.Reading;
 using PlanForge.Designs;
 using PlanForge.Folders;
 using PlanForge.Following;
@@ -61,7 +62,7 @@ internal sealed class FollowCommand(Terminal terminal, bool isQuiet, string fold
 
     /// <summary>A drawing that tells how long it took; what it took is for the terminal alone.</summary>
     private sealed class TimedDraw(Terminal terminal, bool isQuiet, string folder, DrawChoice choice, IDisk disk, KeptWork kept, string word)
-        : DrawCommand(terminal, isQuiet, folder, choice, disk)
+        : DrawCommand(terminal, ParameterOverrides.None, isQuiet, folder, choice, disk)
     {
         private readonly Stopwatch _clock = Stopwatch.StartNew();
 

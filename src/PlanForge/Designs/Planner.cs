@@ -21,23 +21,24 @@ internal static class Planner
     /// <exception cref="IOException">The description or a section file cannot be read.</exception>
     /// <exception cref="UnauthorizedAccessException">The description or a section file may not be read.</exception>
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
-    public static PlanningResult Plan(string path, int effort, CancellationToken stop) => Plan(path, effort, new(), stop);
+    public static PlanningResult Plan(string path, int effort, CancellationToken stop) => Plan(path, ParameterOverrides.None, effort, new(), stop);
 
     /// <summary>Plans one description, as far as the work is not kept from an earlier run.</summary>
     /// <param name="path">The description, as the user gave it.</param>
+    /// <param name="overrides">Other values for some of its parameters.</param>
     /// <param name="effort">How many arrangements of each stock's parts are tried.</param>
     /// <param name="kept">What is kept from earlier runs.</param>
     /// <param name="stop">Asked between the stages.</param>
     /// <exception cref="IOException">The description or a section file cannot be read.</exception>
     /// <exception cref="UnauthorizedAccessException">The description or a section file may not be read.</exception>
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
-    public static PlanningResult Plan(string path, int effort, KeptWork kept, CancellationToken stop)
+    public static PlanningResult Plan(string path, ParameterOverrides overrides, int effort, KeptWork kept, CancellationToken stop)
     {
         var texts = new Dictionary<string, string>(StringComparer.Ordinal);
         var sources = ImmutableArray.CreateBuilder<SourceFile>();
         var folder = FolderOf(path);
         var missing = new List<string>();
-        var read = Read(path, texts, sources, missing);
+        var read = Read(path, texts, sources, missing, overrides);
         if (read.Airframe is not { } airframe)
         {
             return Failed(read.Diagnostics);

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using PlanForge.Airframe;
 using PlanForge.Airframe.Diagnostics;
 using PlanForge.Designs;
 using PlanForge.Parts;
@@ -18,6 +19,7 @@ internal static class Report
         json.WriteString("revision", design.Airframe.Issue.Revision);
         json.WriteString("fingerprint", design.Airframe.Issue.Fingerprint.Code);
         AsBuiltReport.Write(json, design);
+        WriteOverrides(json, design);
         WriteFigures(json, design.AirframeFigures);
         json.WriteStartArray("parts");
         foreach (var part in design.Parts)
@@ -31,6 +33,23 @@ internal static class Report
         WriteWarnings(json, design);
         json.WriteEndObject();
     });
+
+    // Parameters that were given on the command line: what the description alone does not say.
+    private static void WriteOverrides(Utf8JsonWriter json, Design design)
+    {
+        if (design.Airframe.Overrides.IsEmpty)
+        {
+            return;
+        }
+
+        json.WriteStartObject("with");
+        foreach (var parameter in design.Airframe.Overrides)
+        {
+            json.WriteString(parameter.Name, ParameterText.Of(parameter, design.Airframe.DisplayUnit));
+        }
+
+        json.WriteEndObject();
+    }
 
     private static void WritePart(Utf8JsonWriter json, Part part)
     {

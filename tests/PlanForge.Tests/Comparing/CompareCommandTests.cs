@@ -39,6 +39,7 @@ public sealed class CompareCommandTests : IDisposable
         var found = Compare(Two, Two.Replace("station: 40", "station: 60", StringComparison.Ordinal));
 
         Assert.Equal(("moved", "put_elsewhere"), (Text(Former(found, "former-F1"), "state"), Text(Former(found, "former-F1"), "do")));
+        Assert.Equal("the same shape at station 60 mm, before at 40 mm", Text(Former(found, "former-F1"), "text"));
         Assert.Equal("same", Text(Former(found, "former-F2"), "state"));
         Assert.Equal(["formers[F1].station"], Former(found, "former-F1").GetProperty("causes").EnumerateArray().Select(cause => Text(cause, "path")));
     }
@@ -100,10 +101,10 @@ public sealed class CompareCommandTests : IDisposable
         var drawn = "out/" + SmallDesign.FolderName;
         Assert.Contains("Nothing differs", Run(drawn, "a.yaml").Results, StringComparison.Ordinal);
 
-        _folder.Write("a.yaml", Two.Replace("station: 200, thickness: 3", "station: 200, thickness: 4", StringComparison.Ordinal));
+        _folder.Write("a.yaml", Two.Replace("station: 40, thickness: 3", "station: 40, thickness: 4", StringComparison.Ordinal));
         var found = Json(drawn, "a.yaml");
-        Assert.Equal("make", Text(Former(found, "former-F2"), "do"));
-        Assert.Equal("3 mm thick before, 4 mm now", Text(Former(found, "former-F2"), "text"));
+        Assert.Equal("make", Text(Former(found, "former-F1"), "do"));
+        Assert.Equal("3 mm thick before, 4 mm now", Text(Former(found, "former-F1"), "text"));
 
         // A sheet is kept when, and only when, its fingerprint is on a sheet of the folder.
         using var manifest = JsonDocument.Parse(_folder.Read(drawn + "/manifest.json"));

@@ -1,3 +1,4 @@
+using PlanForge.Airframe.Reading;
 using PlanForge.Designs;
 using PlanForge.Following;
 
@@ -83,5 +84,5 @@ public sealed class FollowedFilesTests : IDisposable
     private FollowedFiles Planned(string name, string text) => After(FollowedFiles.Of(_folder[name]), name, text);
 
     private FollowedFiles After(FollowedFiles before, string name, string text) =>
-        before.After(Planner.Plan(_folder.Write(name, text), 1, new(), CancellationToken.None));
+        before.After(Planner.Plan(_folder.Write(name, text), ParameterOverrides.None, 1, new(), CancellationToken.None));
 }

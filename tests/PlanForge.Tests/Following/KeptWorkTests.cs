@@ -1,4 +1,5 @@
 using CsCheck;
+using PlanForge.Airframe.Reading;
 using PlanForge.Designs;
 using PlanForge.Drafting.Nests;
 using PlanForge.Folders;
@@ -98,7 +99,7 @@ public sealed class KeptWorkTests : IDisposable
     }
 
     private PlanningResult Planned(string text, KeptWork kept) =>
-        Planner.Plan(_folder.Write("a.yaml", text), NestOptions.UsualEffort, kept, CancellationToken.None);
+        Planner.Plan(_folder.Write("a.yaml", text), ParameterOverrides.None, NestOptions.UsualEffort, kept, CancellationToken.None);
 
     /// <summary>Every finding and every file as text of bytes, in order.</summary>
     private List<string> Drawn(string text, KeptWork kept)

@@ -23,7 +23,8 @@ public sealed class CradleParts : IPartKind
         var made = new List<Part>();
         foreach (var (name, station) in new[] { ("front", stations.Front), ("rear", stations.Rear) })
         {
-            CheckPlace(name, station, airframe, findings);
+            // What it warns of goes into no part.
+            airframe.Inputs.Aside(() => CheckPlace(name, station, airframe, findings));
             if (ShapeGuard.Make(airframe, $"the {name} cradle", cradles.At, findings, () => Cradle(airframe, name, station, board, foot, findings)) is { } cradle)
             {
                 made.Add(cradle);
@@ -32,7 +33,9 @@ public sealed class CradleParts : IPartKind
 
         if (made.Count > 0)
         {
-            made.Add(Foot(airframe, foot, 2 * made.Count));
+            // Their number follows from the cradles that could be made.
+            var feet = Foot(airframe, foot, 2 * made.Count);
+            made.Add(made.Aggregate(feet, (part, cradle) => part with { Inputs = part.Inputs.With(cradle.Inputs) }));
         }
 
         return made;
@@ -79,7 +82,7 @@ public sealed class CradleParts : IPartKind
         }
 
         CradleTexts.Add(airframe, name, station, outline, slotAt, foot, sketch);
-        return sketch.AsCut($"cradle-{name}", Title, name == "front" ? "Front cradle" : "Rear cradle", cradles.Material, cradles.Thickness, Math.PI / 2);
+        return sketch.AsCut($"cradle-{name}", Title, name == "front" ? "Front cradle" : "Rear cradle", cradles.Material, cradles.Thickness, Math.PI / 2) with { Station = station };
     }
 
     private static Region2 WithSlots(CradleOutline outline, double slotAt, double width, double foot)

@@ -19,20 +19,24 @@ public sealed class LevelRestParts : IPartKind
     public IEnumerable<Part> Make(RiggedAirframe airframe, ICollection<Diagnostic> findings)
     {
         var (wing, rests) = (airframe.Wing, airframe.Description.Bench.LevelRests);
-        var places = LevelRestPlaces.Of(airframe);
         foreach (var side in airframe.WingSide == WingSide.Lower ? new[] { WingSide.Upper } : [WingSide.Upper, WingSide.Lower])
         {
-            foreach (var (name, across) in new[] { ("root", places.Root), ("tip", places.Tip) })
+            foreach (var (name, place) in new (string, Func<RiggedAirframe, double>)[] { ("root", LevelRestPlaces.RootOf), ("tip", LevelRestPlaces.TipOf) })
             {
-                if (ShapeGuard.Make(airframe, $"the level rest at the wing's {name}", rests.At, findings, () => Rest(airframe, wing, side, $"wing {name}", across)) is { } rest)
+                if (ShapeGuard.Make(airframe, $"the level rest at the wing's {name}", rests.At, findings, () => Rest(airframe, wing, side, $"wing {name}", place(airframe))) is { } rest)
                 {
                     yield return rest;
                 }
             }
         }
 
-        if (airframe.Description.Tailplane is { } tail && TailplaneShape.Of(tail) is { } shape
-            && ShapeGuard.Make(airframe, "the level rest of the tailplane", tail.At, findings, () => Rest(airframe, shape, WingSide.Upper, "tailplane", places.Tailplane)) is { } tailRest)
+        if (airframe.Description.Tailplane is { } tail
+            && ShapeGuard.Make(
+                airframe,
+                "the level rest of the tailplane",
+                tail.At,
+                findings,
+                () => Rest(airframe, TailplaneShape.Of(tail)!, WingSide.Upper, "tailplane", LevelRestPlaces.TailplaneOf(airframe))) is { } tailRest)
         {
             yield return tailRest;
         }
