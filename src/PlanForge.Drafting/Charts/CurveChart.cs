@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using PlanForge.Drafting.Conventions;
 using PlanForge.Drafting.Lettering;
-using PlanForge.Drafting.Measures;
 using PlanForge.Drafting.Model;
 using PlanForge.Drafting.PartDrawings;
 using PlanForge.Geometry;
@@ -25,6 +24,9 @@ public static class CurveChart
     private const double TickLength = 1.2;
     private const double DotRadius = 0.6;
     private const double Gap = 6;
+
+    // Clear of the uppermost figure, which stands half above the plot.
+    private const double TitleLift = 3.5;
 
     private static readonly LineStyle Axis = LineConventions.Thin;
     private static readonly LineStyle Curve = new(LineType.Continuous, 0.5);
@@ -73,7 +75,7 @@ public static class CurveChart
         sketch.Stroke(Layer.Reference, Path2.Rectangle(plot), Axis);
         foreach (var level in levels.Values)
         {
-            var text = Measure.Number(level, levels.Decimals);
+            var text = levels.Text(level);
             sketch.Line(Layer.Reference, new(plot.MinX - TickLength, Y(level)), new(plot.MinX, Y(level)), Axis);
             sketch.Text(
                 Layer.Notes, text, new(plot.MinX - TickLength - 1 - StrokeAlphabet.WidthOf(text, Letters), Y(level) - (Letters / 2)), Letters);
@@ -81,7 +83,7 @@ public static class CurveChart
 
         foreach (var place in places.Values)
         {
-            var text = Measure.Number(place, places.Decimals);
+            var text = places.Text(place);
             sketch.Line(Layer.Reference, new(X(place), plot.MinY), new(X(place), plot.MinY - TickLength), Axis);
             sketch.Text(
                 Layer.Notes, text, new(X(place) - (StrokeAlphabet.WidthOf(text, Letters) / 2), plot.MinY - TickLength - 1 - Letters), Letters);
@@ -98,7 +100,7 @@ public static class CurveChart
 
     private static void DrawTitle(Sketch sketch, string title, double top)
     {
-        var y = top + 2;
+        var y = top + TitleLift;
         foreach (var line in TextWrap.Lines(title, PanelWidth - Right, Letters).Reverse())
         {
             sketch.Text(Layer.Notes, line, new(0, y), Letters);

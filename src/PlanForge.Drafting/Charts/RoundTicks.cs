@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 
 namespace PlanForge.Drafting.Charts;
 
@@ -7,6 +8,9 @@ namespace PlanForge.Drafting.Charts;
 /// <param name="Decimals">How many decimals tell them apart.</param>
 public sealed record RoundTicks(ImmutableArray<double> Values, int Decimals)
 {
+    /// <summary>What stands at a mark: all with the same decimals.</summary>
+    public string Text(double value) => value.ToString(FormattableString.Invariant($"F{Decimals}"), CultureInfo.InvariantCulture);
+
     // What is a whole number of steps but for the last digits is one.
     private const double Rounding = 1e-9;
 
