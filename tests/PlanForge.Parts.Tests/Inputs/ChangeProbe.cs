@@ -18,7 +18,7 @@ internal sealed class ChangeProbe
         Assert.True(read.Airframe is not null, string.Join('\n', read.Diagnostics));
         Values = read.ListValues();
         _parts = PartList.Of(read.Airframe!);
-        Assert.NotEmpty(_parts.Parts);
+        Assert.True(!_parts.Parts.IsEmpty, string.Join('\n', _parts.Findings));
         _before = PartText.OfAll(_parts);
     }
 

@@ -6,8 +6,9 @@ namespace PlanForge.Parts.Tests.Inputs;
 public class RecordedInputsTests
 {
     // Of the pairs of part and recorded value, those where a move of 0.3 % leaves the part as it is: what only decides (whether a former
-    // stands within the saddle, what hangs lowest), and whole bays and panels of which a part touches a little.
-    private const double GreatestIdleShare = 0.46;
+    // stands within the saddle, whether the wing is there at all, what hangs lowest), and whole bays and panels of which a part touches a little.
+    // Measured: oxbow 0.52, the others under 0.46; half of them are parts of the set-up.
+    private const double GreatestIdleShare = 0.53;
 
     [Theory]
     [MemberData(nameof(Designs.All), MemberType = typeof(Designs))]
@@ -68,9 +69,9 @@ public class RecordedInputsTests
           skin: {side: 3, top: 2}
           stations:
             - {station: 0, half_breadth: 30, upper: 40, lower: -30}
-            - {station: 90, half_breadth: {upper: 40, lower: 38}, upper: 62, lower: -40, shape: {rounded: 6}, run: fair}
-            - {station: 300, half_breadth: 40, upper: 62, lower: -40, shape: {upper: 5, lower: 8}, run: fair}
-            - {station: 450, half_breadth: 30, upper: 45, lower: -30, run: straight}
+            - {station: 90, half_breadth: {upper: 40, lower: 38}, upper: 90, lower: -40, shape: {rounded: 6}, run: fair}
+            - {station: 300, half_breadth: 40, upper: 88, lower: -40, shape: {upper: 5, lower: 8}, run: fair}
+            - {station: 450, half_breadth: 30, upper: 60, lower: -30, run: straight}
             - {station: 800, half_breadth: 12, upper: 20, lower: -5}
         stock: [{name: ply, material: ply, thickness: 3.1, size: 300 x 600}]
         cutter: {fit: 0.1}
@@ -85,7 +86,7 @@ public class RecordedInputsTests
         || (change.Part.StartsWith("bolt", StringComparison.Ordinal) && change.Path.StartsWith("retention.dowels", StringComparison.Ordinal))
         || (change.Part.StartsWith("dowel", StringComparison.Ordinal) && change.Path.StartsWith("retention.bolts", StringComparison.Ordinal))
         || (change.Path.StartsWith("thrust_line.", StringComparison.Ordinal) && !change.Part.StartsWith("bench", StringComparison.Ordinal))
-        || (change.Path.StartsWith("tailplane.", StringComparison.Ordinal) && (change.Kind is "Shims" or "Formers" or "Level rests" or "Saddles"))
+        || (change.Path.StartsWith("tailplane.", StringComparison.Ordinal) && (change.Kind is "Shims" or "Formers" or "Saddles"))
         || (change.Path == "shims.width" && change.Part == "shims-tailplane")
         || (change.Part == "shims-tailplane" && change.Path.Split('.')[0] is not ("shims" or "tailplane"));
 
