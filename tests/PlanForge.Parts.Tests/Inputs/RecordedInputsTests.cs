@@ -66,12 +66,12 @@ public class RecordedInputsTests
           root: {section: {naca: 2412, thickness: 10 %}, chord: 180}
           panels: [{length: 500, dihedral: 2 deg}, {length: 100, tip: {twist: -1 deg}}]
         fuselage:
-          skin: {side: 3, top: 2}
+          skin: 2
           stations:
-            - {station: 0, half_breadth: 30, upper: 40, lower: -30}
-            - {station: 90, half_breadth: {upper: 40, lower: 38}, upper: 90, lower: -40, shape: {rounded: 6}, run: fair}
-            - {station: 300, half_breadth: 40, upper: 88, lower: -40, shape: {upper: 5, lower: 8}, run: fair}
-            - {station: 450, half_breadth: 30, upper: 60, lower: -30, run: straight}
+            - {station: 0, half_breadth: 36, upper: 86, lower: -38, shape: {rounded: 14}}
+            - {station: 90, half_breadth: {upper: 40, lower: 38}, upper: 90, lower: -40, shape: {rounded: 14}, run: fair}
+            - {station: 300, half_breadth: 40, upper: 88, lower: -40, shape: {upper: 14, lower: 18}, run: fair}
+            - {station: 450, half_breadth: 34, upper: 80, lower: -30, run: straight, shape: {rounded: 14}}
             - {station: 800, half_breadth: 12, upper: 20, lower: -5}
         stock: [{name: ply, material: ply, thickness: 3.1, size: 300 x 600}]
         cutter: {fit: 0.1}
