@@ -1,4 +1,6 @@
 using System.Text.Json;
+using PlanForge.Airframe.Reading;
+using PlanForge.Drafting.Sheets;
 
 namespace PlanForge.Tests;
 
@@ -21,9 +23,10 @@ public sealed class WithOptionTests : IDisposable
         var design = Path.Combine(_folder.Root, SmallDesign.FolderName);
         using var report = JsonDocument.Parse(File.ReadAllBytes(Path.Combine(design, "report.json")));
         Assert.Equal("64 mm", report.RootElement.GetProperty("with").GetProperty("wide").GetString());
-        Assert.All(
-            Directory.GetFiles(Path.Combine(design, "sheets")),
-            sheet => Assert.Contains("Drawn with wide = 64 mm", File.ReadAllText(sheet), StringComparison.Ordinal));
+
+        // The notes at the foot of every sheet; SVG holds them as strokes.
+        var read = AirframeReader.Read("a.yaml", Text, _ => null, new("--with", ["wide=64mm"]));
+        Assert.Equal("Drawn with wide = 64 mm, not as the file says.", Assert.Single(PlanOptions.Of(read.Airframe!, "").Notes));
     }
 
     [Fact]

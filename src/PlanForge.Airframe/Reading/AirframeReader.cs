@@ -1,7 +1,7 @@
+using PlanForge.Airframe.Described;
 using PlanForge.Airframe.Diagnostics;
 using PlanForge.Airframe.Format;
 using PlanForge.Airframe.Reading.Yaml;
-using PlanForge.Airframe.Described;
 
 namespace PlanForge.Airframe.Reading;
 
@@ -90,7 +90,8 @@ public static class AirframeReader
             bench,
             stock,
             sheets,
-            cutter) { Origin = values.Origin, Overrides = parameters.Overridden() };
+            cutter)
+        { Origin = values.Origin, Overrides = parameters.Overridden() };
         CommonPractice.Check(airframe, findings);
         return (airframe, () => ValueListing.Of(values, files, parameters, units));
     }

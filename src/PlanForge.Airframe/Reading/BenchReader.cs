@@ -19,7 +19,8 @@ internal static class BenchReader
             Cradles(cradles, body, findings),
             LevelRests(rests, wing, findings),
             values.Mapping(F.Cord)?.Number(F.CordStation),
-            values.At) { Origin = values.Origin };
+            values.At)
+        { Origin = values.Origin };
     }
 
     private static CradlesDescription Cradles(MappingValues values, FuselageDescription? body, Findings findings)

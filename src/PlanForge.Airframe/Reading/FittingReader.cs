@@ -35,7 +35,8 @@ internal static class FittingReader
             values.Number(F.FormHeight),
             from,
             to,
-            values.At) { Origin = values.Origin };
+            values.At)
+        { Origin = values.Origin };
     }
 
     public static DowelsDescription? Dowels(MappingValues? values) => values is null
@@ -46,7 +47,8 @@ internal static class FittingReader
             values.Number(F.AboveChord),
             values.Number(F.Protrusion),
             values.Number(F.Fit),
-            values.At) { Origin = values.Origin };
+            values.At)
+        { Origin = values.Origin };
 
     public static BoltsDescription? Bolts(MappingValues? values) => values?.Mapping(F.Plate) is not { } plate
         ? null
@@ -59,8 +61,10 @@ internal static class FittingReader
                 plate.Number(F.PlateThickness),
                 plate.Number(F.PlateLength),
                 plate.Number(F.Gap),
-                plate.At) { Origin = plate.Origin },
-            values.At) { Origin = values.Origin };
+                plate.At)
+            { Origin = plate.Origin },
+            values.At)
+        { Origin = values.Origin };
 
     public static ShimsDescription? Shims(MappingValues? values, Findings findings)
     {

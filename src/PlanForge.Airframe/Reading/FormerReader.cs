@@ -33,7 +33,8 @@ internal static class FormerReader
                 ReadLightening(values.Mapping(FormerFormat.Lightening)),
                 ReadSlots(values.List(FormerFormat.Slots), sheets),
                 ReadTabs(values.List(FormerFormat.Tabs), sheets),
-                values.At) { Origin = values.Origin });
+                values.At)
+            { Origin = values.Origin });
         }
 
         findings.AreNamesDifferent(items, FormerFormat.Name, "a former");
@@ -45,7 +46,8 @@ internal static class FormerReader
         : new(
             values.Number(FormerFormat.UpperAllowance),
             values.Number(FormerFormat.LowerAllowance),
-            values.Number(FormerFormat.SideAllowance)) { Origin = values.Origin };
+            values.Number(FormerFormat.SideAllowance))
+        { Origin = values.Origin };
 
     private static EdgeBevelDescription? ReadBevel(MappingValues? values) => values is null
         ? null
@@ -53,7 +55,8 @@ internal static class FormerReader
             (FormerEdge)values.Word(FormerFormat.BevelEdge),
             (FormerFace)values.Word(FormerFormat.BevelFace),
             values.Number(FormerFormat.BevelAngle),
-            values.At) { Origin = values.Origin };
+            values.At)
+        { Origin = values.Origin };
 
     private static ImmutableArray<OpeningDescription> ReadOpenings(List<ReadValue> items, Findings findings)
     {
@@ -138,7 +141,8 @@ internal static class FormerReader
                 values.Format == FormerFormat.SheetTab
                     ? sheets.Thickness(values.TextValue(FormerFormat.TabThrough))
                     : values.Number(FormerFormat.TabDepth),
-                values.At) { Origin = sheets.TabOrigin(values.Origin, values.Format == FormerFormat.SheetTab ? values.TextValue(FormerFormat.TabThrough) : null) });
+                values.At)
+            { Origin = sheets.TabOrigin(values.Origin, values.Format == FormerFormat.SheetTab ? values.TextValue(FormerFormat.TabThrough) : null) });
         }
 
         return tabs.ToImmutable();

@@ -14,7 +14,8 @@ internal static class FuselageReader
             ReadSkin(values.Choice(FuselageFormat.Skin)),
             ReadStations(values, findings),
             ReadLongerons(values.List(FuselageFormat.Longerons), findings),
-            values.At) { Origin = values.Origin };
+            values.At)
+        { Origin = values.Origin };
 
     private static SkinDescription ReadSkin(ReadValue? value)
     {
@@ -86,7 +87,8 @@ internal static class FuselageReader
             lower,
             ReadShape(values.Choice(FuselageFormat.Shape), upperHalf, lowerHalf, height, findings),
             (Run)(values.Has(FuselageFormat.RunAft) ? values.Word(FuselageFormat.RunAft) : fuselage.Word(FuselageFormat.Run)),
-            values.At) { Origin = StationOrigin(values, fuselage) };
+            values.At)
+        { Origin = StationOrigin(values, fuselage) };
     }
 
     // Corners are held to the size of the station, and a run that is not given is that of the whole body.
@@ -156,7 +158,8 @@ internal static class FuselageReader
                 values.OptionalNumber(FuselageFormat.SideHeight) ?? 0,
                 across,
                 up,
-                values.At) { Origin = values.Origin });
+                values.At)
+            { Origin = values.Origin });
         }
 
         return longerons.ToImmutable();

@@ -24,7 +24,8 @@ internal static class IssueReader
             root.AtValue(AirframeFormat.Creator),
             root.AtValue(AirframeFormat.Approver),
             root.AtValue(AirframeFormat.IssueDate),
-        ]) { Origin = root.Origin };
+        ])
+    { Origin = root.Origin };
 
     private static ImmutableArray<RevisionDescription> Revisions(List<ReadValue> items)
     {

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using PlanForge.Airframe.Diagnostics;
 using PlanForge.Airframe.Described;
+using PlanForge.Airframe.Diagnostics;
 
 namespace PlanForge.Airframe.Reading;
 

@@ -31,6 +31,7 @@ internal static class TailplaneReader
                 WingReader.Tip(tipSection, tip.OptionalNumber(WingFormat.TipChord) ?? rootChord, tip.At, tip, tip.Origin, rootOrigin),
                 tip.Number(WingFormat.Sweep),
                 values.Number(WingFormat.SeatWidth),
-                values.At) { Origin = values.Origin };
+                values.At)
+            { Origin = values.Origin };
     }
 }

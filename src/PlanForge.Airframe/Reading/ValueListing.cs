@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using PlanForge.Airframe.Described;
 using PlanForge.Airframe.Format;
 using PlanForge.Airframe.Inputs;
 using PlanForge.Airframe.Quantities;
-using PlanForge.Airframe.Described;
 
 namespace PlanForge.Airframe.Reading;
 

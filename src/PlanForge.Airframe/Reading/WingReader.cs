@@ -31,7 +31,8 @@ internal static class WingReader
                 incidence,
                 new(rootSection, rootChord, root.At) { Origin = rootOrigin },
                 panels,
-                values.At) { Origin = values.Origin };
+                values.At)
+            { Origin = values.Origin };
     }
 
     /// <summary>A point on the centre line.</summary>
@@ -89,7 +90,8 @@ internal static class WingReader
                     built,
                     sweep,
                     twist,
-                    values.At) { Origin = origin });
+                    values.At)
+                { Origin = origin });
             }
         }
 

@@ -35,7 +35,8 @@ internal static class WorkshopReader
                 margin,
                 values.Number(WorkshopFormat.StockSpacing),
                 Remnants(values.List(WorkshopFormat.StockRemnants), margin, findings),
-                values.At) { Origin = values.Origin });
+                values.At)
+            { Origin = values.Origin });
         }
 
         findings.AreNamesDifferent(items, WorkshopFormat.StockName, "a sheet of stock");
@@ -96,7 +97,8 @@ internal static class WorkshopReader
             values.WordText(WorkshopFormat.Projection) == "third angle",
             values.WordText(WorkshopFormat.Lengths) == "both units",
             values.Has(WorkshopFormat.Tiles) ? Tiles(values.List(WorkshopFormat.Tiles)) : [UsualTile(units, values.At)],
-            values.At) { Origin = values.Origin };
+            values.At)
+        { Origin = values.Origin };
 
     private static ImmutableArray<TileDescription> Tiles(List<ReadValue> items)
     {

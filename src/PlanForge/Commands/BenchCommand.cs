@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using System.Text;
-using PlanForge.Airframe.Reading;
 using PlanForge.Airframe.Diagnostics;
 using PlanForge.Airframe.Measuring;
+using PlanForge.Airframe.Reading;
 using PlanForge.Designs;
 using PlanForge.Parts;
 using PlanForge.Parts.Bench.Measuring;

@@ -9,7 +9,7 @@ public sealed class CompletionScriptsTests
     [Theory]
     [InlineData("planforge dr", "draw")]
     [InlineData("planforge --v", "--version")]
-    [InlineData("planforge draw --", "--to --tiles --printer --profiles --dxf --effort --quiet --help")]
+    [InlineData("planforge draw --", "--to --with --tiles --printer --profiles --dxf --effort --quiet --help")]
     [InlineData("planforge completion z", "zsh")]
     [InlineData("planforge check Ox", "Oxbow 1.yaml")]
     [InlineData("planforge draw --to pl", "plans")]
