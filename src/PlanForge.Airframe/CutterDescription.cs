@@ -20,25 +20,25 @@ public sealed record CutterDescription(double? Kerf, SourcePosition At)
 
 
     /// <summary>Kerfs by material and thickness; each sheet once.</summary>
-    public ImmutableArray<KerfDescription> Kerfs { get; init; } = [];
+    public ImmutableArray<KerfDescription> Kerfs { get => Origin.Read(field, WorkshopFormat.Kerfs); init; } = [];
 
     /// <summary>How much wider than its sheet a slot is that names one, mm, −1 to 1.</summary>
-    public double Fit { get; init; }
+    public double Fit { get => Origin.Read(field, WorkshopFormat.SlotFit); init; }
 
     /// <summary>The bridges that keep parts in their sheet, or null for none.</summary>
-    public HoldingTabsDescription? HoldingTabs { get; init; }
+    public HoldingTabsDescription? HoldingTabs { get => Origin.Read(field, WorkshopFormat.HoldingTabs); init; }
 
     /// <summary>The file that says how the shop wants its layers, or null for the project's own.</summary>
-    public ProfileDescription? Profile { get; init; }
+    public ProfileDescription? Profile { get => Origin.Read(field, WorkshopFormat.CutterProfile); init; }
 
     /// <summary>Speed of cutting, mm/s, over 0, or null.</summary>
-    public double? CutSpeed { get; init; }
+    public double? CutSpeed { get => Origin.Read(field, WorkshopFormat.CutSpeed); init; }
 
     /// <summary>Speed of scoring, mm/s, over 0, or null.</summary>
-    public double? ScoreSpeed { get; init; }
+    public double? ScoreSpeed { get => Origin.Read(field, WorkshopFormat.ScoreSpeed); init; }
 
     /// <summary>Speed of engraving, mm/s, over 0, or null.</summary>
-    public double? EngraveSpeed { get; init; }
+    public double? EngraveSpeed { get => Origin.Read(field, WorkshopFormat.EngraveSpeed); init; }
 
     /// <summary>
     /// The kerf in a sheet and where it was given: that of its material and thickness, else of its material in any thickness,

@@ -16,7 +16,7 @@ public sealed class InputLog
 {
     private const int BitsInWord = 64;
 
-    private readonly Dictionary<(Place Place, Key? Outer, Key? Key, InputKind Kind), int> _numbers = [];
+    private readonly Dictionary<InputKey, int> _numbers = new(InputKey.Comparer);
     private readonly List<string?> _paths = [];
     private readonly List<ulong[]?> _recordings = [];
     private ulong[] _read = new ulong[4];
@@ -45,6 +45,9 @@ public sealed class InputLog
         return new(value, new(this, Add(null, own)));
     }
 
+    /// <summary>The same for a number; compiled ahead, where the other is compiled when it is first used.</summary>
+    public Recorded<double> RecordNumber(Func<double> make) => Record(make);
+
     /// <summary>Does something of which nothing goes into what is being made, such as looking for what to warn of.</summary>
     public void Aside(Action act)
     {
@@ -62,7 +65,8 @@ public sealed class InputLog
     /// <summary>Notes that something of a place is read.</summary>
     internal void Note(Place place, Key? key, InputKind kind, Key? outer = null)
     {
-        if (!_numbers.TryGetValue((place, outer, key, kind), out var number))
+        var input = new InputKey(place, outer, key, kind);
+        if (!_numbers.TryGetValue(input, out var number))
         {
             var holder = outer is null ? place : place.Of(outer);
             var path = (key is null ? holder : holder.Of(key)).Path + kind switch
@@ -72,7 +76,7 @@ public sealed class InputLog
                 _ => "",
             };
             number = Add(path, null);
-            _numbers.Add((place, outer, key, kind), number);
+            _numbers.Add(input, number);
         }
 
         Note(number);

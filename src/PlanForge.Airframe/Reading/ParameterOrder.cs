@@ -69,7 +69,9 @@ internal static class ParameterOrder
 
     private static void Report(List<Visit> circle, DiagnosticList diagnostics)
     {
-        var (scalar, reference) = circle[^1].Needs.Current;
+        // What was given in the place of the file's definition closed the circle, most likely.
+        var closing = circle.FindLast(visit => visit.Parameter.Described is not null) ?? circle[^1];
+        var (scalar, reference) = closing.Needs.Current;
         var at = scalar.AtPart(reference.Offset, reference.Length);
         var names = circle.ConvertAll(v => Quote.Text(v.Parameter.Key.Text));
         names.Add(names[0]);

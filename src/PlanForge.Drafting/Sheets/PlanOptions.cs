@@ -35,7 +35,7 @@ public sealed record PlanOptions(
         if (!airframe.Overrides.IsEmpty)
         {
             var values = airframe.Overrides.Select(parameter => $"{parameter.Name} = {ParameterText.Of(parameter, airframe.DisplayUnit)}");
-            yield return $"Drawn with {string.Join(", ", values)}, not with the value in the file.";
+            yield return $"Drawn with {string.Join(", ", values)}, not as the file says.";
         }
     }
 }

@@ -9,15 +9,9 @@ namespace PlanForge.Parts.Dowels;
 /// </summary>
 internal sealed class DowelAxis
 {
-    private readonly Point3 _at;
-    private readonly Vector3 _direction;
+    private readonly RiggedAirframe _airframe;
 
-    private DowelAxis(RiggedAirframe airframe, DowelsDescription dowels)
-    {
-        Dowels = dowels;
-        _at = airframe.Wing.InPlace(new Point3(0, dowels.Spacing / 2, dowels.AboveChord));
-        _direction = airframe.Wing.InPlace(new Vector3(1, 0, 0));
-    }
+    private DowelAxis(RiggedAirframe airframe, DowelsDescription dowels) => (_airframe, Dowels) = (airframe, dowels);
 
     /// <summary>The dowels as described.</summary>
     public DowelsDescription Dowels { get; }
@@ -26,13 +20,18 @@ internal sealed class DowelAxis
     public double Across => Dowels.Spacing / 2;
 
     /// <summary>Angle between the axis and the normal of a former, radians: the wing's incidence.</summary>
-    public double Obliquity => Math.Abs(Math.Atan2(_direction.Z, _direction.X));
+    public double Obliquity => Math.Abs(Rise);
 
     /// <summary>Angle of the axis to the datum line, radians, nose up positive.</summary>
-    public double Rise => -Math.Atan2(_direction.Z, _direction.X);
+    public double Rise => -Math.Atan2(Direction.Z, Direction.X);
 
     /// <summary>Station of the dowel's front end, mm.</summary>
-    public double FrontStation => (_at - (_direction * Dowels.Protrusion)).X;
+    public double FrontStation => (At - (Direction * Dowels.Protrusion)).X;
+
+    // Worked out when asked for, so that each part's inputs are what it asks. In side view both axes are one.
+    private Point3 At => _airframe.Wing.InPlace(new Point3(0, 0, Dowels.AboveChord));
+
+    private Vector3 Direction => _airframe.Wing.InPlace(new Vector3(1, 0, 0));
 
     /// <summary>The axes of an airframe; null where it has no dowels.</summary>
     public static DowelAxis? Of(RiggedAirframe airframe) =>
@@ -42,7 +41,11 @@ internal sealed class DowelAxis
     public static DowelAxis? Through(FormerDescription former, RiggedAirframe airframe) => former.IsCrossFormer ? Of(airframe) : null;
 
     /// <summary>Height of the axes above the datum line at a station, mm.</summary>
-    public double HeightAt(double station) => _at.Z + ((station - _at.X) * _direction.Z / _direction.X);
+    public double HeightAt(double station)
+    {
+        var (at, direction) = (At, Direction);
+        return at.Z + ((station - at.X) * direction.Z / direction.X);
+    }
 
     /// <summary>
     /// The hole the axis makes in a plane square to the datum line: semi-axis across r and up r/cos of the obliquity, with

@@ -6,8 +6,9 @@ namespace PlanForge.Parts.Shapes;
 
 /// <summary>Curves through some neighbouring stations.</summary>
 /// <param name="First">Index of the first of them.</param>
+/// <param name="Last">Index of the last of them.</param>
 /// <param name="Curves">The curves, with what they were made from.</param>
-internal sealed record FuselageRun(int First, Recorded<FuselageCurves> Curves);
+internal sealed record FuselageRun(int First, int Last, Recorded<FuselageCurves> Curves);
 
 /// <summary>
 /// The curves of a body, bay by bay, made of no more stations than they depend on: a straight bay of its own two, a fair one of all
@@ -15,7 +16,7 @@ internal sealed record FuselageRun(int First, Recorded<FuselageCurves> Curves);
 /// </summary>
 internal sealed class FuselageRuns
 {
-    private readonly Dictionary<(int First, int Last), FuselageRun> _known = [];
+    private FuselageRun? _before;
     private readonly ImmutableArray<FuselageStation> _stations;
     private readonly InputLog _log;
 
@@ -24,27 +25,27 @@ internal sealed class FuselageRuns
     /// <summary>The curves of a bay.</summary>
     public FuselageRun Of(int bay)
     {
-        // All bays of a run read the same of it.
         var stretch = _log.Record(() => Stretch(bay));
         var (first, last) = stretch.Unnoted;
-        if (!_known.TryGetValue((first, last), out var run))
+
+        // All bays of a run read the same of it.
+        if (_before is { } before && before.First == first && before.Last == last)
         {
-            run = new(first, _log.Record(() =>
-            {
-                stretch.Inputs.Use();
-                return FuselageCurves.Through(_stations[first..(last + 1)]);
-            }));
-            _known.Add((first, last), run);
+            return before;
         }
 
-        return run;
+        return _before = new(first, last, _log.Record(() =>
+        {
+            stretch.Inputs.Use();
+            return FuselageCurves.Through(_stations[first..(last + 1)]);
+        }));
     }
 
-    private (int First, int Last) Stretch(int bay)
+    private Range Stretch(int bay)
     {
         if (!IsFair(bay))
         {
-            return (bay, bay + 1);
+            return new(bay, bay + 1);
         }
 
         int first = bay, last = bay + 1;
@@ -58,8 +59,10 @@ internal sealed class FuselageRuns
             last++;
         }
 
-        return (Math.Max(0, first - 1), Math.Min(_stations.Length - 1, last + 1));
+        return new(Math.Max(0, first - 1), Math.Min(_stations.Length - 1, last + 1));
     }
+
+    private sealed record Range(int First, int Last);
 
     private bool IsFair(int bay) => _stations[bay].RunAft == Run.Fair;
 }

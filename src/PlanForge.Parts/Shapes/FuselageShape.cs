@@ -16,15 +16,19 @@ public sealed class FuselageShape
     {
         var stations = log.Record(() => description.Stations);
         Skin = new(description.Skin, log);
-        ImmutableArray<Recorded<double>> knots = [.. stations.Unnoted.Select(station => log.Record(() => station.Station))];
+        ImmutableArray<Recorded<double>> knots = [.. stations.Unnoted.Select(station => log.RecordNumber(() => station.Station))];
         _ends = [.. knots.Select(knot => knot.Unnoted)];
         var runs = new FuselageRuns(stations.Unnoted, log);
-        ImmutableArray<FuselageBay> bays =
-            [.. Enumerable.Range(0, knots.Length - 1).Select(i => new FuselageBay(i, knots[i], knots[i + 1], runs.Of(i)))];
+        var bays = ImmutableArray.CreateBuilder<FuselageBay>(knots.Length - 1);
+        for (var i = 0; i < knots.Length - 1; i++)
+        {
+            bays.Add(new(i, knots[i], knots[i + 1], runs.Of(i)));
+        }
+
         _bays = log.Record(() =>
         {
             stations.Inputs.Use();
-            return bays;
+            return bays.MoveToImmutable();
         });
         Skins = new(this);
     }

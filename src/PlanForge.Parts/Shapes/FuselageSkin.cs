@@ -11,7 +11,7 @@ public sealed class FuselageSkin
     private readonly Recorded<double> _bottom;
 
     internal FuselageSkin(SkinDescription skin, InputLog log) =>
-        (_side, _top, _bottom) = (log.Record(() => skin.Side), log.Record(() => skin.Top), log.Record(() => skin.Bottom));
+        (_side, _top, _bottom) = (log.RecordNumber(() => skin.Side), log.RecordNumber(() => skin.Top), log.RecordNumber(() => skin.Bottom));
 
     /// <summary>Sides, mm.</summary>
     public double Side => _side.Value;

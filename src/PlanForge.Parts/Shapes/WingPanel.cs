@@ -41,7 +41,13 @@ internal sealed record WingPanel(
     double OuterTwist,
     double Sweep)
 {
+    // The surface is worked out a hundred thousand times: it notes its inputs once and reads these.
     private readonly (double Sin, double Cos) _tilt = Math.SinCos(Dihedral);
+    private readonly Point3 _start = Start;
+    private readonly (double Length, double Sweep) _along = (Length, Sweep);
+    private readonly (Section Inner, Section Outer) _sections = (Inner, Outer);
+    private readonly (double Inner, double Outer) _chords = (InnerChord, OuterChord);
+    private readonly (double Inner, double Outer) _twists = (InnerTwist, OuterTwist);
 
     public Point3 Start { get => Frame(field); init; } = Start;
 
@@ -91,30 +97,32 @@ internal sealed record WingPanel(
         var (aft, up) = InSectionPlane(side, Dual.U(along), w);
         var distance = Dual.U(along);
         return new(
-            Start.X + aft,
-            Start.Y + (distance * _tilt.Cos) - (up * _tilt.Sin),
-            Start.Z + (distance * _tilt.Sin) + (up * _tilt.Cos));
+            _start.X + aft,
+            _start.Y + (distance * _tilt.Cos) - (up * _tilt.Sin),
+            _start.Z + (distance * _tilt.Sin) + (up * _tilt.Cos));
     }
 
     /// <summary>The surface in its own section plane: aft of the inner end's leading edge, and up along the panel's normal, mm.</summary>
     public (Dual Aft, Dual Up) InSectionPlane(WingSide side, Dual along, double w)
     {
-        var fraction = along * (1 / Length);
-        var chord = InnerChord + ((OuterChord - InnerChord) * fraction);
-        var twist = InnerTwist + ((OuterTwist - InnerTwist) * fraction);
+        FrameInputs?.Use();
+        FormInputs?.Use();
+        var fraction = along * (1 / _along.Length);
+        var chord = _chords.Inner + ((_chords.Outer - _chords.Inner) * fraction);
+        var twist = _twists.Inner + ((_twists.Outer - _twists.Inner) * fraction);
         var (x, y) = SectionAt(side, fraction, w);
         var fromQuarter = chord * (x - 0.25);
         var height = chord * y;
         var turnedAft = fromQuarter;
         var turnedUp = height;
-        if (InnerTwist != 0 || OuterTwist != 0)
+        if (_twists.Inner != 0 || _twists.Outer != 0)
         {
             Dual sin = Dual.Sin(twist), cos = Dual.Cos(twist);
             turnedAft = (fromQuarter * cos) + (height * sin);
             turnedUp = (height * cos) - (fromQuarter * sin);
         }
 
-        return ((Sweep * fraction) + (chord * 0.25) + turnedAft, turnedUp);
+        return ((_along.Sweep * fraction) + (chord * 0.25) + turnedAft, turnedUp);
     }
 
     /// <summary>
@@ -159,14 +167,14 @@ internal sealed record WingPanel(
 
     private (Dual X, Dual Y) SectionAt(WingSide side, Dual fraction, double w)
     {
-        var inner = side == WingSide.Lower ? Inner.Lower(w) : Inner.Upper(w);
+        var inner = side == WingSide.Lower ? _sections.Inner.Lower(w) : _sections.Inner.Upper(w);
         Dual x = new(inner.X, 0, inner.Dx), y = new(inner.Y, 0, inner.Dy);
-        if (ReferenceEquals(Inner, Outer))
+        if (ReferenceEquals(_sections.Inner, _sections.Outer))
         {
             return (x, y);
         }
 
-        var outer = side == WingSide.Lower ? Outer.Lower(w) : Outer.Upper(w);
+        var outer = side == WingSide.Lower ? _sections.Outer.Lower(w) : _sections.Outer.Upper(w);
         return (
             x + (fraction * (new Dual(outer.X, 0, outer.Dx) - x)),
             y + (fraction * (new Dual(outer.Y, 0, outer.Dy) - y)));

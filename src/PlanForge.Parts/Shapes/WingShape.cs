@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PlanForge.Airframe;
 using PlanForge.Airframe.Inputs;
+using PlanForge.Airframe.Sections;
 using PlanForge.Geometry;
 
 namespace PlanForge.Parts.Shapes;
@@ -63,7 +64,7 @@ public sealed class WingShape
         });
         return new(
             seat,
-            log.Record(() => description.Root.Chord),
+            log.RecordNumber(() => description.Root.Chord),
             log.Record(() =>
             {
                 described.Inputs.Use();
@@ -74,16 +75,16 @@ public sealed class WingShape
     private static WingPanel Panel(WingDescription description, ImmutableArray<PanelDescription> described, int index, WingPanel? before, InputLog log)
     {
         var panel = described[index];
-        var frame = log.Record(() => (Start: before?.End ?? Point3.Origin, panel.Length, panel.Dihedral, panel.Sweep));
+        var frame = log.Record(() => new Frame(before?.End ?? Point3.Origin, panel.Length, panel.Dihedral, panel.Sweep));
         var form = log.Record(() =>
         {
             var inner = index == 0 ? description.Root : described[index - 1].Tip;
             var twist = index == 0 ? 0 : described[index - 1].Twist;
-            return (Inner: inner.Section, Outer: panel.Tip.Section, InnerChord: inner.Chord, OuterChord: panel.Tip.Chord, InnerTwist: twist, panel.Twist);
+            return new Form(inner.Section, panel.Tip.Section, inner.Chord, panel.Tip.Chord, twist, panel.Twist);
         });
         var (at, shape) = (frame.Unnoted, form.Unnoted);
         return new(
-            at.Start, at.Length, at.Dihedral, shape.Inner, shape.Outer, shape.InnerChord, shape.OuterChord, shape.InnerTwist, shape.Twist, at.Sweep)
+            at.Start, at.Length, at.Dihedral, shape.Inner, shape.Outer, shape.InnerChord, shape.OuterChord, shape.InnerTwist, shape.OuterTwist, at.Sweep)
         {
             FrameInputs = frame.Inputs,
             FormInputs = form.Inputs,
@@ -138,6 +139,10 @@ public sealed class WingShape
             own.Y,
             (own.Z * seat.Cos) - (own.X * seat.Sin) + seat.Height);
     }
+
+    private sealed record Frame(Point3 Start, double Length, double Dihedral, double Sweep);
+
+    private sealed record Form(Section Inner, Section Outer, double InnerChord, double OuterChord, double InnerTwist, double OuterTwist);
 
     /// <summary>Where the root leading edge lies and how the wing is turned about it.</summary>
     private sealed record Seat(double Incidence, double Sin, double Cos, double Station, double Height);

@@ -11,7 +11,19 @@ internal sealed record Arguments(CommandSyntax Command, ImmutableArray<string> O
     public bool Has(OptionSyntax option) => ValueOf(option) is not null;
 
     /// <summary>All values of an option that may be given several times, in the order given.</summary>
-    public ImmutableArray<string> ValuesOf(OptionSyntax option) => [.. Options.Where(given => given.Syntax == option).Select(given => given.Value)];
+    public ImmutableArray<string> ValuesOf(OptionSyntax option)
+    {
+        var values = ImmutableArray.CreateBuilder<string>();
+        foreach (var given in Options)
+        {
+            if (given.Syntax == option)
+            {
+                values.Add(given.Value);
+            }
+        }
+
+        return values.ToImmutable();
+    }
 
     /// <summary>The option's last value, empty for one that takes none, or null when it was not given.</summary>
     public string? ValueOf(OptionSyntax option)

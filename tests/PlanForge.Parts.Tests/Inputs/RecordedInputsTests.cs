@@ -1,10 +1,15 @@
-using System.Globalization;
+using CsCheck;
 
 namespace PlanForge.Parts.Tests.Inputs;
 
 /// <summary>The recorded inputs of parts against what really changes when one value is changed and all parts are made again.</summary>
 public class RecordedInputsTests
 {
+    // Of the pairs of part and recorded value, those where a move of 0.3 % leaves the part as it is: what only decides (whether a former
+    // stands within the saddle, whether the wing is there at all, what hangs lowest), and whole bays and panels of which a part touches a little.
+    // Measured: oxbow 0.52, thimble 0.42, fellside 0.35, saltmarsh 0.26.
+    private const double GreatestIdleShare = 0.53;
+
     [Theory]
     [MemberData(nameof(Designs.All), MemberType = typeof(Designs))]
     public void Each_part_that_a_changed_value_changes_has_it_among_its_inputs_and_few_others_have(string design)
@@ -27,16 +32,63 @@ public class RecordedInputsTests
         var missed = changes.Where(change => change.IsChanged && !(change.WasInput && change.IsInput)).ToArray();
         var recorded = changes.Count(change => change.IsInput);
         var idle = changes.Where(change => change.IsInput && !change.IsChanged).ToArray();
-        if (Environment.GetEnvironmentVariable("PLANFORGE_INPUTS") is { } file)
-        {
-            File.AppendAllLines(file, [$"== {design}: {changes.Count} pairs, {recorded} recorded, {idle.Length} of them unchanged; skipped {string.Join(' ', skipped)}"]);
-            File.AppendAllLines(file, missed.Select(change => $"MISSED {change.Part} {change.Path}"));
-            File.AppendAllLines(file, idle.Select(change => $"idle {change.Part} {change.Path}"));
-        }
-
-        Assert.True(missed.Length == 0, string.Join('\n', missed.Select(change => $"{change.Part} changed with {change.Path}")));
-        Assert.True(skipped.Count < 10, string.Join('\n', skipped));
-        var share = (double)idle.Length / recorded;
-        Assert.True(share < 1, share.ToString(CultureInfo.InvariantCulture));
+        Assert.True(missed.Length == 0, Text(missed));
+        Assert.Empty(skipped);
+        var inexact = idle.Where(IsToBeExact).ToArray();
+        Assert.True(inexact.Length == 0, Text(inexact));
+        Assert.True(idle.Length < GreatestIdleShare * recorded, $"{idle.Length} of {recorded}\n{Text(idle)}");
     }
+
+    [Fact]
+    public void So_it_is_for_any_value_and_any_amount()
+    {
+        var probes = Designs.All.Select(row => new ChangeProbe(Designs.Text(row.Data), Designs.SectionFile)).Append(new ChangeProbe(Small, _ => null)).ToArray();
+        var numbers = probes.Select(probe => probe.Numbers.ToArray()).ToArray();
+        Gen.Select(Gen.Int[0, probes.Length - 1], Gen.Double[0, 0.999], Gen.Double[-0.05, 0.05]).Sample(
+            (design, place, share) =>
+            {
+                var value = numbers[design][(int)(place * numbers[design].Length)];
+                var missed = (probes[design].Move(value, share) ?? []).Where(change => change.IsChanged && !(change.WasInput && change.IsInput)).ToArray();
+                Assert.True(missed.Length == 0, Text(missed));
+            },
+            iter: 200,
+            threads: 1);
+    }
+
+    private const string Small = """
+        planforge: 1
+        name: Small
+        units: mm
+        wing:
+          placement: high
+          leading_edge: {station: 100, height: 60}
+          incidence: {rise: 4 mm, over: 150 mm}
+          root: {section: {naca: 2412, thickness: 10 %}, chord: 180}
+          panels: [{length: 500, dihedral: 2 deg}, {length: 100, tip: {twist: -1 deg}}]
+        fuselage:
+          skin: 2
+          stations:
+            - {station: 0, half_breadth: 36, upper: 86, lower: -38, shape: {rounded: 14}}
+            - {station: 90, half_breadth: {upper: 40, lower: 38}, upper: 90, lower: -40, shape: {rounded: 14}, run: fair}
+            - {station: 300, half_breadth: 40, upper: 88, lower: -40, shape: {upper: 14, lower: 18}, run: fair}
+            - {station: 450, half_breadth: 34, upper: 80, lower: -30, run: straight, shape: {rounded: 14}}
+            - {station: 800, half_breadth: 12, upper: 20, lower: -5}
+        stock: [{name: ply, material: ply, thickness: 3.1, size: 300 x 600}]
+        cutter: {fit: 0.1}
+        formers:
+          - {name: A, station: 20, thickness: 3}
+          - {name: B, station: 320, thickness: 3, slots: [{sheet: ply, length: 12, height: 0}], tabs: [{edge: lower, position: 0, width: 10, through: ply}]}
+        """;
+
+    // A former's own keys and its fittings' are read one by one; what holds the wing, the tailplane and the engine likewise.
+    private static bool IsToBeExact(PartChange change) =>
+        (change.Kind == "Formers" && change.Path.StartsWith("formers[", StringComparison.Ordinal))
+        || (change.Part.StartsWith("bolt", StringComparison.Ordinal) && change.Path.StartsWith("retention.dowels", StringComparison.Ordinal))
+        || (change.Part.StartsWith("dowel", StringComparison.Ordinal) && change.Path.StartsWith("retention.bolts", StringComparison.Ordinal))
+        || (change.Path.StartsWith("thrust_line.", StringComparison.Ordinal) && !change.Part.StartsWith("bench", StringComparison.Ordinal))
+        || (change.Path.StartsWith("tailplane.", StringComparison.Ordinal) && (change.Kind is "Shims" or "Formers" or "Saddles"))
+        || (change.Path == "shims.width" && change.Part == "shims-tailplane")
+        || (change.Part == "shims-tailplane" && change.Path.Split('.')[0] is not ("shims" or "tailplane"));
+
+    private static string Text(IEnumerable<PartChange> changes) => string.Join('\n', changes.Select(change => $"{change.Part}: {change.Path}"));
 }

@@ -15,12 +15,11 @@ public sealed class DrillingGuideParts : IPartKind
     {
         foreach (var former in airframe.Description.Formers)
         {
-            if (DowelAxis.Through(former, airframe) is { } axis)
+            var plates = airframe.Inputs.Record(() =>
+                DowelAxis.Through(former, airframe) is { } axis ? DowelGuides.Of(airframe, former, axis, Title).ToArray() : []);
+            foreach (var plate in plates.Unnoted)
             {
-                foreach (var plate in DowelGuides.Of(airframe, former, axis, Title))
-                {
-                    yield return plate;
-                }
+                yield return plate with { Inputs = plates.Inputs.ToSet() };
             }
         }
 
@@ -29,7 +28,11 @@ public sealed class DrillingGuideParts : IPartKind
             yield break;
         }
 
-        yield return BoltGauges.OnPlate(airframe, bolts, Title);
+        if (ShapeGuard.Make(airframe, "the drilling gauge for the plate", bolts.Bolts.At, findings, () => BoltGauges.OnPlate(airframe, bolts, Title)) is { } onPlate)
+        {
+            yield return onPlate;
+        }
+
         if (ShapeGuard.Make(airframe, "the drilling gauge for the wing", bolts.Bolts.At, findings, () => BoltGauges.OnWing(airframe, bolts, Title)) is { } gauge)
         {
             yield return gauge;

@@ -1,0 +1,56 @@
+using System.Text.Json;
+using PlanForge.Airframe.Reading;
+using PlanForge.Drafting.Sheets;
+
+namespace PlanForge.Tests;
+
+public sealed class WithOptionTests : IDisposable
+{
+    private static readonly string Text = SmallDesign.Text
+        .Replace("units: mm", "units: mm\nparameters: {wide: {value: 60 mm, from: 50 mm, to: 70 mm}}", StringComparison.Ordinal)
+        .Replace("half_breadth: 30", "half_breadth: wide / 2", StringComparison.Ordinal);
+
+    private readonly TestFolder _folder = new();
+
+    public void Dispose() => _folder.Dispose();
+
+    [Fact]
+    public void What_is_drawn_with_another_value_says_so_in_the_report_and_on_the_sheets()
+    {
+        var file = _folder.Write("a.yaml", Text);
+        var run = TestTerminal.Run("draw", "-q", file, "--to", _folder.Root, "--with", "wide=64mm");
+        Assert.Equal(new(ExitCode.Done, "", ""), run);
+        var design = Path.Combine(_folder.Root, SmallDesign.FolderName);
+        using var report = JsonDocument.Parse(File.ReadAllBytes(Path.Combine(design, "report.json")));
+        Assert.Equal("64 mm", report.RootElement.GetProperty("with").GetProperty("wide").GetString());
+
+        // The notes at the foot of every sheet; SVG holds them as strokes.
+        var read = AirframeReader.Read("a.yaml", Text, _ => null, new("--with", ["wide=64mm"]));
+        Assert.Equal("Drawn with wide = 64 mm, not as the file says.", Assert.Single(PlanOptions.Of(read.Airframe!, "").Notes));
+    }
+
+    [Fact]
+    public void Without_it_nothing_is_said()
+    {
+        Assert.Equal(ExitCode.Done, TestTerminal.Run("draw", "-q", _folder.Write("a.yaml", Text), "--to", _folder.Root).Code);
+        Assert.DoesNotContain("\"with\"", File.ReadAllText(Path.Combine(_folder.Root, SmallDesign.FolderName, "report.json")), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("check")]
+    [InlineData("draw")]
+    public void What_is_wrong_with_it_is_underlined_in_the_argument(string command)
+    {
+        var run = TestTerminal.Run(command, _folder.Write("a.yaml", Text), "--with", "wide=64xm");
+        Assert.Equal((ExitCode.DescriptionFault, ""), (run.Code, run.Results));
+        Assert.Matches("^--with:1:15: error: `xm` is not a unit.*\n--with wide=64xm\n              \\^\\^\n$", run.Messages);
+    }
+
+    [Fact]
+    public void Bench_takes_it_too()
+    {
+        var run = TestTerminal.Run("bench", _folder.Write("a.yaml", Text), _folder.Write("m.yaml", ""), "--with", "wide=90mm");
+        Assert.Equal(ExitCode.DescriptionFault, run.Code);
+        Assert.StartsWith("--with:1:13: error: `wide` is 90 mm; it must be from 50 mm to 70 mm", run.Messages, StringComparison.Ordinal);
+    }
+}
