@@ -88,7 +88,7 @@ internal static class Application
 
             var folder = arguments.ValueOf(Syntax.To) ?? Syntax.DefaultFolder;
             return arguments.Command == Syntax.Follow
-                ? new FollowCommand(terminal, isQuiet, folder, choice, disk).Run(arguments.Operands[0])
+                ? new FollowCommand(terminal, OverridesOf(arguments), isQuiet, folder, choice, disk).Run(arguments.Operands[0])
                 : new DrawCommand(terminal, OverridesOf(arguments), isQuiet, folder, choice, disk).Run(arguments.Operands);
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)

@@ -80,7 +80,7 @@ internal static class Syntax
 
     public static CommandSyntax Follow { get; } = new(
         "follow", "Draw a description, and again whenever it is saved.", OperandSyntax.File,
-        [To, Tiles, Printer, Profiles, Dxf, NestEffort, Quiet]);
+        [To, With, Tiles, Printer, Profiles, Dxf, NestEffort, Quiet]);
 
     public static CommandSyntax Vary { get; } = new(
         "vary", "Work a design out for several values of a parameter.", OperandSyntax.DesignAndRange,

@@ -8,7 +8,7 @@ using PlanForge.Terminals;
 namespace PlanForge.Commands;
 
 /// <summary>Draws a description, and again whenever it, its sections or the cutter's profile are saved, until it is stopped.</summary>
-internal sealed class FollowCommand(Terminal terminal, bool isQuiet, string folder, DrawChoice choice, IDisk disk)
+internal sealed class FollowCommand(Terminal terminal, ParameterOverrides overrides, bool isQuiet, string folder, DrawChoice choice, IDisk disk)
 {
     private readonly Messages _messages = new(terminal, isQuiet);
     private readonly KeptWork _kept = new();
@@ -43,7 +43,7 @@ internal sealed class FollowCommand(Terminal terminal, bool isQuiet, string fold
 
     private FollowedRun Draw(string file, CancellationToken stop)
     {
-        var draw = new TimedDraw(terminal, isQuiet, folder, choice, disk, _kept, _hasDrawn ? "redrawn" : "drawn");
+        var draw = new TimedDraw(terminal, overrides, isQuiet, folder, choice, disk, _kept, _hasDrawn ? "redrawn" : "drawn");
         var code = draw.Run([file], stop);
         if (code != ExitCode.Done && _hasDrawn)
         {
@@ -61,8 +61,8 @@ internal sealed class FollowCommand(Terminal terminal, bool isQuiet, string fold
     }
 
     /// <summary>A drawing that tells how long it took; what it took is for the terminal alone.</summary>
-    private sealed class TimedDraw(Terminal terminal, bool isQuiet, string folder, DrawChoice choice, IDisk disk, KeptWork kept, string word)
-        : DrawCommand(terminal, ParameterOverrides.None, isQuiet, folder, choice, disk)
+    private sealed class TimedDraw(Terminal terminal, ParameterOverrides overrides, bool isQuiet, string folder, DrawChoice choice, IDisk disk, KeptWork kept, string word)
+        : DrawCommand(terminal, overrides, isQuiet, folder, choice, disk)
     {
         private readonly Stopwatch _clock = Stopwatch.StartNew();
 

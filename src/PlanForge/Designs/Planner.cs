@@ -110,7 +110,7 @@ internal static class Planner
 
     /// <summary>Reads a description with its section files; builds nothing.</summary>
     /// <param name="path">The description, as the user gave it.</param>
-    /// <param name="texts">Takes the text of each file that was read, by its name in the findings.</param>
+    /// <param name="texts">Takes the text of each file that was read and of the overrides, by its name in the findings.</param>
     /// <param name="sources">Takes the files.</param>
     /// <param name="missing">Takes the paths of files that are not there.</param>
     /// <param name="overrides">Other values for parameters; null for none.</param>
@@ -123,6 +123,11 @@ internal static class Planner
         ICollection<string>? missing = null,
         ParameterOverrides? overrides = null)
     {
+        if (overrides is { Given.IsEmpty: false })
+        {
+            texts[overrides.Option] = overrides.Text;
+        }
+
         var text = TextFile.Read(path, out var bytes, out var fault);
         texts[path] = text;
         if (fault is not null)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PlanForge.CommandLine;
 using PlanForge.Designs;
 
 namespace PlanForge.Following;
@@ -35,7 +36,11 @@ internal sealed record FollowedFiles(ImmutableSortedDictionary<string, string?> 
         var texts = (planning.Design is null ? Texts : Texts.Clear()).ToBuilder();
         foreach (var (path, text) in planning.Texts)
         {
-            texts[path] = text;
+            // What was given on the command line stands in no file.
+            if (path != Syntax.With.Name)
+            {
+                texts[path] = text;
+            }
         }
 
         foreach (var path in planning.Missing)

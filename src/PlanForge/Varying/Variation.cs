@@ -69,7 +69,7 @@ internal sealed record Variation(string Design, DisplayUnit Unit, string Paramet
 
     private static (VariationStep Step, AirframeDescription? Airframe) Work(string path, ParameterOverrides overrides, string name)
     {
-        var texts = new Dictionary<string, string>(StringComparer.Ordinal) { [overrides.Option] = overrides.Text };
+        var texts = new Dictionary<string, string>(StringComparer.Ordinal);
         var read = Planner.Read(path, texts, ImmutableArray.CreateBuilder<SourceFile>(), overrides: overrides);
         if (read.Airframe is not { } airframe)
         {
