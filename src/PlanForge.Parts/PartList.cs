@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PlanForge.Airframe;
+using PlanForge.Airframe.Described;
 using PlanForge.Airframe.Diagnostics;
 using PlanForge.Airframe.Inputs;
 using PlanForge.Parts.Arrangement;
@@ -54,6 +55,12 @@ public sealed record PartList(ImmutableArray<Part> Parts, ImmutableArray<Figure>
             }
 
             before = step.Inputs;
+            if (airframe.Kept.IsEarlier(part))
+            {
+                yield return part;
+                continue;
+            }
+
             var inputs = part.Inputs.With(step.Inputs.ToSet());
 
             // What was measured stands in place of what was designed, anywhere: it is read as a whole.
@@ -63,16 +70,18 @@ public sealed record PartList(ImmutableArray<Part> Parts, ImmutableArray<Figure>
 
     /// <summary>Makes all parts of a checked description.</summary>
     /// <param name="description">The description.</param>
-    public static PartList Of(AirframeDescription description) => Of(description, new());
+    public static PartList Of(AirframeDescription description) => Of(description, () => DescribedValues.None, new());
 
-    /// <summary>The same, where a part with the same content as in an earlier run is that very object.</summary>
+    /// <summary>The same, where parts of an earlier run that nothing has changed for are those very objects.</summary>
     /// <param name="description">The description.</param>
+    /// <param name="values">Lists its values.</param>
     /// <param name="kept">What is kept from earlier runs.</param>
-    public static PartList Of(AirframeDescription description, KeptParts kept)
+    public static PartList Of(AirframeDescription description, Func<DescribedValues> values, KeptParts kept)
     {
         ArgumentNullException.ThrowIfNull(kept);
+        kept.Begin(values);
         var findings = new List<Diagnostic>();
-        if (RiggedAirframe.Of(description, findings) is not { } airframe)
+        if (RiggedAirframe.Of(description, findings, kept) is not { } airframe)
         {
             return new([], [], [.. findings]);
         }
@@ -94,7 +103,7 @@ public sealed record PartList(ImmutableArray<Part> Parts, ImmutableArray<Figure>
         return new(hasErrors ? [] : kept.Known(parts.ToImmutable()), figures.ToImmutable(), [.. findings.OrderBy(finding => finding.At.Line).ThenBy(finding => finding.At.Column)])
         {
             AirframeFigures = airframeFigures,
-            Arrangement = hasErrors ? null : ArrangementViews.Of(airframe),
+            Arrangement = hasErrors ? null : kept.Views(() => airframe.Inputs.Record(() => ArrangementViews.Of(airframe))),
         };
     }
 }

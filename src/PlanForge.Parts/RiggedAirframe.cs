@@ -17,9 +17,9 @@ public sealed class RiggedAirframe
     private readonly Recorded<SaddleLine?> _saddleLine;
     private readonly Shared<double> _lowestPoint;
 
-    private RiggedAirframe(AirframeDescription description, WingShape wing, FuselageShape body, InputLog inputs)
+    private RiggedAirframe(AirframeDescription description, WingShape wing, FuselageShape body, InputLog inputs, KeptParts kept)
     {
-        (Description, Wing, Body, Inputs) = (description, wing, body, inputs);
+        (Description, Wing, Body, Inputs, Kept) = (description, wing, body, inputs, kept);
         _text = inputs.Record(() => new MeasureText(description.DisplayUnit, description.Sheets.HasBothUnits));
         _lowestPoint = new(inputs, () => BoardHeight.LowestPoint(this));
         var saddle = description.Saddle;
@@ -28,6 +28,9 @@ public sealed class RiggedAirframe
 
     /// <summary>Writes down what is read of the description, of the shapes and of everything else here.</summary>
     internal InputLog Inputs { get; }
+
+    /// <summary>Parts of an earlier run.</summary>
+    internal KeptParts Kept { get; }
 
     /// <summary>The description, watched by <see cref="Inputs"/>.</summary>
     public AirframeDescription Description { get; }
@@ -54,7 +57,10 @@ public sealed class RiggedAirframe
     /// <param name="description">A checked description.</param>
     /// <param name="findings">Takes errors that only geometry shows.</param>
     /// <returns>The airframe, or null when an error was added.</returns>
-    public static RiggedAirframe? Of(AirframeDescription description, ICollection<Diagnostic> findings)
+    public static RiggedAirframe? Of(AirframeDescription description, ICollection<Diagnostic> findings) => Of(description, findings, new());
+
+    /// <summary>The same, where parts may be kept from an earlier run.</summary>
+    internal static RiggedAirframe? Of(AirframeDescription description, ICollection<Diagnostic> findings, KeptParts kept)
     {
         var inputs = new InputLog();
         description = description.Watched(inputs);
@@ -74,7 +80,7 @@ public sealed class RiggedAirframe
         }
 
         var rigged = new RiggedAirframe(
-            description, WingShape.Of(wing, () => Rigging.ChordIncidence.Of(wing.Incidence, wing.Root.Section)!.Value, inputs), body, inputs);
+            description, WingShape.Of(wing, () => Rigging.ChordIncidence.Of(wing.Incidence, wing.Root.Section)!.Value, inputs), body, inputs, kept);
         return SaddleMeeting.Check(rigged, findings) ? rigged : null;
     }
 

@@ -8,9 +8,9 @@ namespace PlanForge.Parts;
 /// <summary>Turns shapes that degenerate into findings: surfaces that fold over themselves, values that run out of bounds.</summary>
 internal static class ShapeGuard
 {
-    /// <summary>Makes a part: what is read meanwhile are its inputs, and of no other part.</summary>
+    /// <summary>Makes a part as <see cref="PartMaking"/> does.</summary>
     /// <param name="airframe">What it is made from.</param>
-    /// <param name="what">What it is, for the message.</param>
+    /// <param name="what">What it is, also for the message.</param>
     /// <param name="at">The place to blame.</param>
     /// <param name="findings">Takes an error when the shape cannot be drawn.</param>
     /// <param name="make">Makes it; may return null after adding an error of its own.</param>
@@ -20,14 +20,7 @@ internal static class ShapeGuard
         string cause;
         try
         {
-            var made = airframe.Inputs.Record(make);
-            var part = made.Unnoted is { } own ? own with { Inputs = made.Inputs.ToSet() } : null;
-            if (part is null)
-            {
-                // That there is none may matter to what is made after it.
-                made.Inputs.Use();
-            }
-
+            var part = PartMaking.Make(airframe, what, findings, make);
             if (part is null || part.Lines.All(line => IsFinite(line.Path)))
             {
                 return part;

@@ -83,9 +83,9 @@ public sealed class InputLog
     }
 
     /// <summary>The paths of all inputs of a recording, those of the recordings it used among them.</summary>
-    internal SortedSet<string> PathsOf(int number)
+    internal HashSet<string> PathsOf(int number)
     {
-        var paths = new SortedSet<string>(StringComparer.Ordinal);
+        var paths = new HashSet<string>(StringComparer.Ordinal);
         var seen = new HashSet<int> { number };
         var open = new Stack<int>(seen);
         while (open.TryPop(out var next))

@@ -12,7 +12,7 @@ public sealed class InputSet
 {
     private readonly Lazy<ImmutableArray<string>> _paths;
 
-    internal InputSet(Func<SortedSet<string>> paths) => _paths = new(() => WithoutInner(paths()));
+    internal InputSet(Func<HashSet<string>> paths) => _paths = new(() => WithoutInner(paths()));
 
     /// <summary>No inputs.</summary>
     public static InputSet None { get; } = new(() => []);
@@ -23,15 +23,15 @@ public sealed class InputSet
     /// <summary>A set of some paths, such as were written down of an earlier run.</summary>
     public static InputSet Of(IEnumerable<string> paths)
     {
-        var sorted = new SortedSet<string>(paths, StringComparer.Ordinal);
-        return new(() => sorted);
+        var all = new HashSet<string>(paths, StringComparer.Ordinal);
+        return new(() => all);
     }
 
     /// <summary>The inputs of both.</summary>
     public InputSet With(InputSet other)
     {
         ArgumentNullException.ThrowIfNull(other);
-        return new(() => new(Paths.Concat(other.Paths), StringComparer.Ordinal));
+        return new(() => new HashSet<string>(Paths.Concat(other.Paths), StringComparer.Ordinal));
     }
 
     /// <summary>True when the value of a path is among the inputs.</summary>
@@ -57,15 +57,23 @@ public sealed class InputSet
         return false;
     }
 
-    private static ImmutableArray<string> WithoutInner(SortedSet<string> paths)
+    /// <summary>True when both hold the same paths.</summary>
+    public bool IsSameAs(InputSet other)
     {
+        ArgumentNullException.ThrowIfNull(other);
+        return ReferenceEquals(this, other) || Paths.AsSpan().SequenceEqual(other.Paths.AsSpan());
+    }
+
+    private static ImmutableArray<string> WithoutInner(HashSet<string> paths)
+    {
+        var beginnings = paths.GetAlternateLookup<ReadOnlySpan<char>>();
         var kept = ImmutableArray.CreateBuilder<string>(paths.Count);
         foreach (var path in paths)
         {
             var isInner = false;
             for (var end = path.Length - 1; end > 0 && !isInner; end--)
             {
-                isInner = path[end] is '.' or '[' or '{' && paths.Contains(path[..end]);
+                isInner = path[end] is '.' or '[' or '{' && beginnings.Contains(path.AsSpan(0, end));
             }
 
             if (!isInner)
@@ -74,6 +82,7 @@ public sealed class InputSet
             }
         }
 
+        kept.Sort(StringComparer.Ordinal);
         return kept.ToImmutable();
     }
 }

@@ -31,6 +31,13 @@ internal sealed class Sketch
         return extents;
     }
 
+    /// <summary>Adds another sketch as it stands.</summary>
+    public void Add(Sketch other)
+    {
+        _items.AddRange(other._items);
+        Include(other.Bounds, default);
+    }
+
     /// <summary>Adds another sketch, moved.</summary>
     public void Add(Sketch other, Vector2 move)
     {

@@ -61,10 +61,11 @@ public static class PlanSheets
             placing.Add(nest, isAlone: stock.Count == 1);
         }
 
+        var furniture = new SheetFurniture(options, notes);
         var sheets = ImmutableArray.CreateBuilder<Sheet>(placing.Sheets.Count);
         foreach (var sheet in placing.Sheets)
         {
-            sheets.Add(kept.Known(Finished(sheet, options, notes, sheets.Count + 1, placing.Sheets.Count, kept)));
+            sheets.Add(kept.Known(Finished(sheet, furniture, notes, sheets.Count + 1, placing.Sheets.Count, kept)));
         }
 
         var warnings = placing.Warnings.Select(warning => Diagnostic.Warning(options.Sheets.At, warning));
@@ -103,7 +104,7 @@ public static class PlanSheets
 
     private static string SizeOf(double width, double height) => $"{Measure.Number(width, 1)} x {Measure.Number(height, 1)} mm";
 
-    private static Sheet Finished(OpenSheet open, PlanOptions options, FootNotes notes, int number, int count, KeptDrawings kept)
+    private static Sheet Finished(OpenSheet open, SheetFurniture furniture, FootNotes notes, int number, int count, KeptDrawings kept)
     {
         var drawings = open.Drawings;
         var layout = open.Layout.Paper.IsRoll
@@ -113,16 +114,11 @@ public static class PlanSheets
         var title = drawings.Count == 0 ? "Revisions" : string.Join(", ", drawings.Select(drawing => drawing.Item.Kind).Distinct());
         var fingerprint = DrawingFingerprint.Of(drawings, kept);
         var sketch = new Sketch();
-        SheetFrame.Draw(sketch, layout);
-        TitleBlock.Draw(sketch, layout.TitleBlock, options, new(title, number, count, ScaleOf(drawings), fingerprint.Code));
-        if (!layout.Revisions.IsEmpty)
-        {
-            RevisionTable.Draw(sketch, new(layout.Revisions.MinX, layout.Revisions.MinY), options.Issue.Revisions);
-        }
-
-        CheckBars.DrawPanel(sketch, layout.CheckPanel);
-        CheckBars.DrawColumn(sketch, layout.CheckColumn);
-        notes.Draw(sketch, layout.FootNotes, drawings.Aggregate(LinesUsed.Of(parts), (used, drawing) => used.And(drawing.Item.Used)));
+        furniture.Draw(
+            sketch,
+            layout,
+            new(title, number, count, ScaleOf(drawings), fingerprint.Code),
+            drawings.Aggregate(LinesUsed.Of(parts), (used, drawing) => used.And(drawing.Item.Used)));
         foreach (var drawing in drawings)
         {
             var moved = kept.Moved.Of((new(drawing.Item.List), drawing.Move), () => Sketch.Moved(drawing.Item.Items, drawing.Move));

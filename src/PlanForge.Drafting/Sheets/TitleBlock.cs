@@ -11,9 +11,10 @@ namespace PlanForge.Drafting.Sheets;
 
 /// <summary>
 /// The title block: what the sheet is, whose, which of how many, and how to read it. Fields after ISO 7200 (shared/check-values.md
-/// section 4); what the description does not give stays blank, the date too.
+/// section 4); what the description does not give stays blank, the date too. What several sheets have alike is drawn once.
 /// </summary>
-internal static class TitleBlock
+/// <param name="options">What it says of the design.</param>
+internal sealed class TitleBlock(PlanOptions options)
 {
     /// <summary>Height, mm: four rows.</summary>
     public const double Height = 4 * Row;
@@ -31,19 +32,26 @@ internal static class TitleBlock
     private const double Fourth = 146;
     private const double Half = 41;
 
+    private readonly Dictionary<(Bounds2 Block, Field Field), Sketch> _drawn = [];
+
     private static ReadOnlySpan<double> Heights => [3.5, LetteringSizes.Least];
 
     /// <summary>Draws the block.</summary>
     /// <param name="sketch">Where it is drawn.</param>
     /// <param name="block">The room for it.</param>
-    /// <param name="options">What it says of the design.</param>
     /// <param name="sheet">What it says of the sheet.</param>
-    public static void Draw(Sketch sketch, Bounds2 block, PlanOptions options, SheetTitle sheet)
+    public void Draw(Sketch sketch, Bounds2 block, SheetTitle sheet)
     {
         sketch.Stroke(Layer.Frame, Path2.Rectangle(block), LineConventions.Field);
         foreach (var field in Fields(options, sheet))
         {
-            Draw(sketch, block, field);
+            if (!_drawn.TryGetValue((block, field), out var drawn))
+            {
+                _drawn[(block, field)] = drawn = new();
+                Draw(drawn, block, field);
+            }
+
+            sketch.Add(drawn);
         }
 
         var projection = options.Sheets.IsThirdAngle ? ProjectionAngle.Third : ProjectionAngle.First;

@@ -36,12 +36,12 @@ internal sealed class Attachments
     }
 
     /// <summary>Writes the files and their specifications.</summary>
-    public void Write(PdfFile file)
+    public void Write(PdfFile file, KeptPages kept)
     {
         for (var i = 0; i < _files.Length; i++)
         {
             var content = file.Reserve();
-            file.WriteStream(content, _files[i].Content.Span, Entries(_files[i]).Written);
+            file.WriteStream(content, kept.Packed(_files[i].Content.Span), Entries(_files[i]).Written);
             file.Begin(_numbers[i]).Append("<< /Type /Filespec /F "u8).AppendString(_files[i].Name)
                 .Append(" /UF "u8).AppendString(_files[i].Name)
                 .Append(" /AFRelationship /Source /EF << /F "u8).AppendReference(content)

@@ -1,3 +1,4 @@
+using PlanForge.Drafting.Lettering;
 using PlanForge.Drafting.Model;
 using PlanForge.Geometry;
 
@@ -15,10 +16,25 @@ public sealed class KeptPages
     /// <summary>Pages, by page, its place on the paper, the names of the forms it shows, and the signs that its fonts hold.</summary>
     internal Kept<(Itself<Page> Page, PageFrame Frame, string Forms, string Signs), PackedStream> Pages { get; } = new();
 
+    /// <summary>Streams by what they hold: pages that are laid out anew each time mostly come out as they were.</summary>
+    private Kept<StreamContent, PackedStream> Streams { get; } = new();
+
+    /// <summary>Glyphs and what draws them, by their signs.</summary>
+    internal Kept<string, (Glyph Glyph, PackedStream Procedure)> Glyphs { get; } = new();
+
+    /// <summary>A stream as it stands in a file.</summary>
+    internal PackedStream Packed(ReadOnlySpan<byte> content)
+    {
+        var key = new StreamContent(content);
+        return Streams.Of(key, () => PackedStream.Of(key.Bytes));
+    }
+
     /// <summary>Ends a run that came to its end; what it did not ask for is let go.</summary>
     public void EndRun()
     {
         Sheets.EndRun();
         Pages.EndRun();
+        Streams.EndRun();
+        Glyphs.EndRun();
     }
 }

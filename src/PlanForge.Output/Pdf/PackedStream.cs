@@ -14,3 +14,26 @@ internal readonly record struct PackedStream(ReadOnlyMemory<byte> Bytes, bool Is
     public static PackedStream Of(ReadOnlySpan<byte> content) =>
         content.Length >= ShortestPacked ? new(Flate.Pack(content).ToArray(), true) : new(content.ToArray(), false);
 }
+
+/// <summary>The content of a stream as a key: equal bytes are equal keys.</summary>
+internal sealed class StreamContent : IEquatable<StreamContent>
+{
+    private readonly byte[] _bytes;
+    private readonly int _hash;
+
+    public StreamContent(ReadOnlySpan<byte> bytes)
+    {
+        _bytes = bytes.ToArray();
+        var hash = new HashCode();
+        hash.AddBytes(bytes);
+        _hash = hash.ToHashCode();
+    }
+
+    public ReadOnlySpan<byte> Bytes => _bytes;
+
+    public bool Equals(StreamContent? other) => other is not null && _hash == other._hash && _bytes.AsSpan().SequenceEqual(other._bytes);
+
+    public override bool Equals(object? obj) => Equals(obj as StreamContent);
+
+    public override int GetHashCode() => _hash;
+}

@@ -83,9 +83,9 @@ public static class PdfWriter
             WritePage(file, (numbers[i], pages, trueSize), page, new(page, set.Correction), layers, letters, forms);
         }
 
-        letters.OfSheets.Write(file);
-        letters.OfPages.Write(file);
-        attachments.Write(file);
+        letters.OfSheets.Write(file, packed.Kept);
+        letters.OfPages.Write(file, packed.Kept);
+        attachments.Write(file, packed.Kept);
         return file.Finish(catalog, document);
     }
 
@@ -123,7 +123,7 @@ public static class PdfWriter
         {
             contents = [file.Reserve()];
             var key = (new Itself<Page>(page), frame, forms.NamesOn(page), letters.Signs.All);
-            file.WriteStream(contents[0], letters.Packed.Kept.Pages.Of(key, () => PackedStream.Of(PageContent.OfPage(page, frame, forms, letters.Signs))));
+            file.WriteStream(contents[0], letters.Packed.Kept.Pages.Of(key, () => letters.Packed.Kept.Packed(PageContent.OfPage(page, frame, forms, letters.Signs))));
         }
 
         var text = file.Begin(numbers.Own);

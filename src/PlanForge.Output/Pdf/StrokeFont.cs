@@ -24,7 +24,8 @@ internal static class StrokeFont
     /// <param name="file">Where it goes.</param>
     /// <param name="number">Its reserved number.</param>
     /// <param name="signs">The signs of the codes 1, 2, 3 and so on.</param>
-    public static void Write(PdfFile file, int number, ReadOnlySpan<string> signs)
+    /// <param name="kept">What is kept from earlier files.</param>
+    public static void Write(PdfFile file, int number, ReadOnlySpan<string> signs, KeptPages kept)
     {
         var bounds = Bounds2.Empty;
         var widths = new ByteText();
@@ -32,9 +33,9 @@ internal static class StrokeFont
         var procedures = new ByteText();
         foreach (var sign in signs)
         {
-            var glyph = GlyphOf(sign);
+            var (glyph, drawn) = kept.Glyphs.Of(sign, () => Drawn(sign));
             var procedure = file.Reserve();
-            file.WriteStream(procedure, ProcedureOf(glyph));
+            file.WriteStream(procedure, drawn);
             widths.Append(" "u8).Append(glyph.Advance * UnitsPerHeight, GlyphDecimals);
             AppendName(names.Append(" "u8), sign);
             AppendName(procedures.Append(" "u8), sign).Append(" "u8).AppendReference(procedure);
@@ -51,6 +52,12 @@ internal static class StrokeFont
             .Append(" ] >>\n/CharProcs <<"u8).Append(procedures.Written)
             .Append(" >>\n/Resources << >> /ToUnicode "u8).AppendReference(toUnicode).Append(" >>"u8);
         file.End();
+    }
+
+    private static (Glyph Glyph, PackedStream Procedure) Drawn(string sign)
+    {
+        var glyph = GlyphOf(sign);
+        return (glyph, PackedStream.Of(ProcedureOf(glyph)));
     }
 
     /// <summary>A character's glyph; a fraction's strokes as one glyph, without the space before it that the lettering closes.</summary>

@@ -32,13 +32,13 @@ internal sealed class StrokeFonts
     }
 
     /// <summary>Writes the fonts with their glyphs.</summary>
-    public void Write(PdfFile file)
+    public void Write(PdfFile file, KeptPages kept)
     {
         for (var font = 0; font < _numbers.Length; font++)
         {
             var from = font * SignsPerFont;
             var count = Math.Min(SignsPerFont, _repertoire.Signs.Length - from);
-            StrokeFont.Write(file, _numbers[font], _repertoire.Signs.AsSpan(from, count));
+            StrokeFont.Write(file, _numbers[font], _repertoire.Signs.AsSpan(from, count), kept);
         }
     }
 }

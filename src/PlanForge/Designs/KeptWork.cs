@@ -18,6 +18,9 @@ internal sealed class KeptWork
     /// <summary>Parts.</summary>
     public KeptParts Parts { get; } = new();
 
+    /// <summary>Parts without what was measured on the wood, where something was.</summary>
+    public KeptParts PartsAsDesigned { get; } = new();
+
     /// <summary>Drawings of parts, sheets and tiles.</summary>
     public KeptDrawings Drawings { get; } = new();
 
@@ -34,6 +37,7 @@ internal sealed class KeptWork
     public void EndRun()
     {
         Parts.EndRun();
+        PartsAsDesigned.EndRun();
         Drawings.EndRun();
         Pages.EndRun();
         Files.EndRun();

@@ -45,8 +45,8 @@ internal static class Planner
         }
 
         stop.ThrowIfCancellationRequested();
-        var before = airframe.AsBuilt is { } asBuilt ? Task.Run(() => PartList.Of(asBuilt.Designed), stop) : null;
-        var parts = PartList.Of(airframe, kept.Parts);
+        var before = airframe.AsBuilt is { } asBuilt ? Task.Run(() => PartList.Of(asBuilt.Designed, read.ListValues, kept.PartsAsDesigned), stop) : null;
+        var parts = PartList.Of(airframe, read.ListValues, kept.Parts);
         var findings = read.Diagnostics.AddRange(parts.Findings);
         if (parts.Findings.Any(finding => finding.Severity == Severity.Error))
         {
