@@ -11,6 +11,12 @@ namespace PlanForge.Drafting.Lettering;
 /// text.</param>
 public readonly record struct PlacedGlyph(char Character, Glyph Glyph, Point2 At, double Scale)
 {
+    /// <summary>Where its origin stands on a drawing.</summary>
+    /// <param name="start">Start of the text's baseline.</param>
+    /// <param name="height">Height of the text's capitals, mm.</param>
+    /// <param name="angle">Direction of reading from the x axis, radians.</param>
+    public Point2 OriginIn(Point2 start, double height, double angle) => start + ((At - Point2.Origin) * height).Turned(angle);
+
     /// <summary>Adds the strokes in a drawing's coordinates.</summary>
     /// <param name="start">Start of the text's baseline.</param>
     /// <param name="height">Height of the text's capitals, mm.</param>
@@ -18,7 +24,7 @@ public readonly record struct PlacedGlyph(char Character, Glyph Glyph, Point2 At
     /// <param name="strokes">Where the strokes go.</param>
     public void AddStrokes(Point2 start, double height, double angle, ImmutableArray<Path2>.Builder strokes)
     {
-        var origin = start + ((At - Point2.Origin) * height).Turned(angle);
+        var origin = OriginIn(start, height, angle);
         foreach (var stroke in Glyph.Strokes)
         {
             strokes.Add(Transformed(stroke, Scale * height, angle, origin));

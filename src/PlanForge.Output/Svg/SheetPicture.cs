@@ -9,8 +9,7 @@ namespace PlanForge.Output.Svg;
 /// <param name="frame">From the sheet's coordinates to the picture's.</param>
 internal sealed class SheetPicture(ByteText text, SvgFrame frame)
 {
-    // Lettering is read, not measured, and most of the file: a thousandth of a millimetre is enough.
-    private const int LetteringDecimals = 3;
+    private readonly Dictionary<(Glyph Glyph, double Size, double Angle), LetterStamp> _stamps = [];
 
     /// <summary>Appends the group of a layer, if anything is drawn on it.</summary>
     public void Append(Drawing drawing, Layer layer)
@@ -81,21 +80,32 @@ internal sealed class SheetPicture(ByteText text, SvgFrame frame)
     /// <summary>All strokes of a line of lettering in one element: they are one thing to the eye.</summary>
     private void Append(DrawingItem.Text line)
     {
-        var strokes = TextLayout.StrokesOf(line.Content, line.At, line.Height, line.Angle);
-        if (strokes.IsEmpty)
+        var glyphs = TextLayout.Of(line.Content).Glyphs;
+        if (glyphs.IsEmpty)
         {
             return;
         }
 
         text.Append("<path d=\""u8);
-        foreach (var stroke in strokes)
+        foreach (var placed in glyphs)
         {
-            SvgPath.Append(text, stroke, frame, LetteringDecimals);
+            var stamp = StampOf((placed.Glyph, placed.Scale * line.Height, line.Angle));
+            stamp.AppendAt(text, frame.Apply(placed.OriginIn(line.At, line.Height, line.Angle) + stamp.First));
         }
 
         text.Append("\""u8);
         AppendWidth(line.Height * StrokeAlphabet.StrokeWidth);
         text.Append("/>\n"u8);
+    }
+
+    private LetterStamp StampOf((Glyph Glyph, double Size, double Angle) letter)
+    {
+        if (!_stamps.TryGetValue(letter, out var stamp))
+        {
+            _stamps[letter] = stamp = new(letter.Glyph, letter.Size, letter.Angle);
+        }
+
+        return stamp;
     }
 
     private void AppendWidth(double width) => text.Append(" stroke-width=\""u8).Append(width, SvgPath.Decimals).Append("\""u8);

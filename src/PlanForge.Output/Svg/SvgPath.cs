@@ -4,15 +4,17 @@ using PlanForge.Output.Curves;
 
 namespace PlanForge.Output.Svg;
 
-/// <summary>Path data of SVG: M, L, A and Z with absolute coordinates; lengths never change on the way in.</summary>
+/// <summary>Path data of SVG: M, L, A and Z with absolute coordinates, but for lettering (<see cref="LetterStamp"/>); lengths never change on the way in.</summary>
 internal static class SvgPath
 {
     /// <summary>Decimals of coordinates and lengths, mm.</summary>
     public const int Decimals = 5;
 
-    // A little over a quarter circle (0.4142). An arc is given by its ends and radius; the nearer it comes to a half circle, the
-    // farther a rounded radius moves its centre. Wider arcs are written in halves.
-    private const double WidestBulge = 0.42;
+    /// <summary>
+    /// A little over a quarter circle (0.4142). An arc is given by its ends and radius; the nearer it comes to a half circle, the
+    /// farther a rounded radius moves its centre. Wider arcs are written in halves.
+    /// </summary>
+    public const double WidestBulge = 0.42;
 
     /// <summary>Begins an element for a path, a circle where it is one; attributes may follow, then the element must be closed.</summary>
     public static ByteText AppendElement(ByteText text, Path2 path, SvgFrame frame)

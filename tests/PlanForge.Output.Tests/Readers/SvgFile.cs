@@ -5,8 +5,8 @@ using PlanForge.Geometry;
 namespace PlanForge.Output.Tests.Readers;
 
 /// <summary>
-/// An SVG file read by an XML parser and a strict reader of path data that knows M, L, A and Z in absolute coordinates. It
-/// shares no code with the writer.
+/// An SVG file read by an XML parser and a strict reader of path data that knows M, L, A and Z, and their small letters for relative
+/// coordinates. It shares no code with the writer.
 /// </summary>
 internal sealed class SvgFile
 {
@@ -48,6 +48,7 @@ internal sealed class SvgFile
     {
         var contours = new List<Polyline>();
         var points = new List<Point2>();
+        Point2 pen = default, start = default;
         for (var i = 0; i < data.Length;)
         {
             var command = data[i++];
@@ -59,24 +60,28 @@ internal sealed class SvgFile
 
             var numbers = data[i..end].Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(Number).ToArray();
             i = end;
-            switch (command)
+            var origin = char.IsAsciiLetterLower(command) ? pen : Point2.Origin;
+            switch (char.ToUpperInvariant(command))
             {
                 case 'M':
-                    AddContour(isClosed: false);
-                    points.Add(new(numbers[0], numbers[1]));
                     Assert.Equal(2, numbers.Length);
+                    AddContour(isClosed: false);
+                    points.Add(pen = start = To(origin, numbers));
                     break;
                 case 'L':
-                    points.Add(new(numbers[0], numbers[1]));
                     Assert.Equal(2, numbers.Length);
+                    points.Add(pen = To(origin, numbers));
                     break;
                 case 'A':
                     Assert.Equal(7, numbers.Length);
-                    points.AddRange(Arc(points[^1], numbers));
+                    var arcEnd = To(origin, numbers[5..]);
+                    points.AddRange(Arc(pen, [.. numbers[..5], arcEnd.X, arcEnd.Y]));
+                    pen = arcEnd;
                     break;
                 case 'Z':
                     Assert.Empty(numbers);
                     AddContour(isClosed: true);
+                    pen = start;
                     break;
                 default:
                     throw new InvalidOperationException($"Path data hold '{command}'.");
@@ -95,6 +100,8 @@ internal sealed class SvgFile
             }
         }
     }
+
+    private static Point2 To(Point2 origin, double[] numbers) => new(origin.X + numbers[0], origin.Y + numbers[1]);
 
     /// <summary>From ends to centre and angles: SVG 1.1, appendix F.6.5 (from memory), for circles.</summary>
     private static IEnumerable<Point2> Arc(Point2 start, double[] numbers)

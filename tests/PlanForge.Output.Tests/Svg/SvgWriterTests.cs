@@ -72,6 +72,26 @@ public sealed class SvgWriterTests
         Assert.DoesNotContain(Sheet.Root.Descendants(), element => element.Name.LocalName is "text" or "tspan");
     }
 
+    // Steps of a letter are rounded to a thousandth of a millimetre, and the radius of an arc with its ends.
+    [Theory]
+    [InlineData(2.5, 0)]
+    [InlineData(7, 0.3)]
+    [InlineData(3.5, -Math.PI / 2)]
+    public void Letters_stand_where_the_lettering_puts_them(double height, double angle)
+    {
+        const string Line = "Former F3, 2 1\u20444 in \u00d8 %&@8 gray";
+        var at = new Point2(100.1234, 50.9876);
+        var sheet = Samples.Sheet(new DrawingItem.Text(Layer.Notes, Line, at, height, angle));
+        var written = SvgFile.Contours(new SvgFile(SvgWriter.Write(sheet)).Groups.Single()).ToList();
+        var truth = Drafting.Lettering.TextLayout.StrokesOf(Line, at, height, angle).Select(Polyline.Of).ToList();
+        Assert.Equal(truth.Select(stroke => stroke.IsClosed), written.Select(stroke => stroke.IsClosed));
+        for (var i = 0; i < truth.Count; i++)
+        {
+            var upright = written[i] with { Points = [.. written[i].Points.Select(point => new Point2(point.X, sheet.Height - point.Y))] };
+            Assert.InRange(upright.DistanceTo(truth[i]), 0, 0.002);
+        }
+    }
+
     [Fact]
     public void Titles_are_escaped()
     {
