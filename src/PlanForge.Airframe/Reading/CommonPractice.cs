@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PlanForge.Airframe.Diagnostics;
 using PlanForge.Airframe.Quantities;
 
@@ -19,6 +20,9 @@ internal static class CommonPractice
     private const double LeastUsualHoldingTab = 0.5;
     private const double GreatestUsualHoldingTab = 2;
 
+    // What parts glued face to face may seem to share, mm: what conversion between units leaves.
+    private const double Contact = 1e-6;
+
     /// <summary>Checks a sound airframe.</summary>
     public static void Check(AirframeDescription airframe, Findings findings)
     {
@@ -36,7 +40,26 @@ internal static class CommonPractice
             CheckRim(former, findings);
         }
 
+        CheckApart(airframe.Formers, findings);
         CheckCutter(airframe.Cutter, findings);
+    }
+
+    // A doubler touches its former; one that reaches into another is a station gone wrong.
+    private static void CheckApart(ImmutableArray<FormerDescription> formers, Findings findings)
+    {
+        FormerDescription? before = null;
+        foreach (var former in formers.OrderBy(former => former.Station))
+        {
+            if (before is not null && before.Station + before.Thickness - former.Station > Contact)
+            {
+                findings.Warning(
+                    former.At,
+                    $"the former {Quote.Text(former.Name)} stands from {findings.Length(former.Station)} on, in the former {Quote.Text(before.Name)}, "
+                        + $"which ends at {findings.Length(before.Station + before.Thickness)}; move one of them");
+            }
+
+            before = before is null || former.Station + former.Thickness > before.Station + before.Thickness ? former : before;
+        }
     }
 
     private static void CheckCutter(CutterDescription cutter, Findings findings)
