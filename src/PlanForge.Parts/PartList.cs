@@ -54,10 +54,7 @@ public sealed record PartList(ImmutableArray<Part> Parts, ImmutableArray<Figure>
             }
 
             before = step.Inputs;
-            var inputs = part.Inputs.With(step.Inputs.ToSet());
-
-            // What was measured stands in place of what was designed, anywhere: it is read as a whole.
-            yield return part with { Inputs = airframe.Description.AsBuilt is null ? inputs : inputs.With(InputSet.Of(["as_built"])) };
+            yield return part with { Inputs = part.Inputs.With(step.Inputs.ToSet()) };
         }
     }
 
