@@ -38,6 +38,11 @@ internal static class ChangedText
             return Text(number + 1);
         }
 
+        if (value.Path.EndsWith(".panel", StringComparison.Ordinal))
+        {
+            return Text(number == 1 ? 2 : number - 1);
+        }
+
         return value.Kind switch
         {
             ValueKind.Length => $"{Text(number == 0 ? share : number * (1 + share))} mm",
