@@ -33,9 +33,7 @@ internal sealed class ChangeProbe
     /// </summary>
     public List<PartChange>? Move(DescribedValue value, double share)
     {
-        var text = ChangedText.With(_text, value.Path, ChangedText.Moved(value, share)!);
-        var read = AirframeReader.Read("probe.yaml", text, _files);
-        if (read.Airframe is not { } airframe)
+        if (Read(value, share) is not { } read)
         {
             return null;
         }
@@ -47,7 +45,7 @@ internal sealed class ChangeProbe
         }
 
         Assert.True(changed is [var only] && only == value.Path, $"{value.Path}: changed {string.Join(", ", changed)}");
-        var parts = PartList.Of(airframe);
+        var parts = PartList.Of(read.Airframe!);
         if (parts.Parts.IsEmpty)
         {
             return null;
@@ -61,6 +59,25 @@ internal sealed class ChangeProbe
             _before[part.Id] != after[part.Id],
             _parts.Parts.Single(old => old.Id == part.Id).Inputs.Covers(value.Path),
             part.Inputs.Covers(value.Path)))];
+    }
+
+    /// <summary>The parts that are not what they were, or gone, when a value is moved; none when the description no longer holds with the new value.</summary>
+    public ISet<string> ChangedBy(DescribedValue value, double share)
+    {
+        var after = Read(value, share) is { } read ? PartList.Of(read.Airframe!) : null;
+        if (after is null || after.Parts.IsEmpty)
+        {
+            return new HashSet<string>();
+        }
+
+        var texts = PartText.OfAll(after);
+        return _before.Where(part => texts.GetValueOrDefault(part.Key) != part.Value).Select(part => part.Key).ToHashSet();
+    }
+
+    private ReadResult? Read(DescribedValue value, double share)
+    {
+        var read = AirframeReader.Read("probe.yaml", ChangedText.With(_text, value.Path, ChangedText.Moved(value, share)!), _files);
+        return read.Airframe is null ? null : read;
     }
 }
 

@@ -15,13 +15,22 @@ public sealed class SetupSheet : IPartKind
     {
         var targets = SetupTargets.Of(airframe);
         var views = new SetupViews(airframe, targets);
-        yield return View("bench-from-tail", "Set-up, seen from the tail", views.AddFromTail);
-        yield return View("bench-from-port", "Set-up, seen from the left (port)", views.AddFromPort);
-        yield return View("bench-from-above", "Set-up, seen from above", views.AddFromAbove);
-        yield return Readings(airframe, targets);
-        yield return Places(airframe, targets);
-        yield return View("bench-steps", "Steps at the board", sketch => AddSteps(airframe.WingSide, airframe.Text, sketch));
-        yield return Angles(airframe, targets);
+        foreach (var make in new Func<Part>[]
+        {
+            () => View("bench-from-tail", "Set-up, seen from the tail", views.AddFromTail),
+            () => View("bench-from-port", "Set-up, seen from the left (port)", views.AddFromPort),
+            () => View("bench-from-above", "Set-up, seen from above", views.AddFromAbove),
+            () => Readings(airframe, targets),
+            () => Places(airframe, targets),
+            () => View("bench-steps", "Steps at the board", sketch => AddSteps(airframe.WingSide, airframe.Text, sketch)),
+            () => Angles(airframe, targets),
+        })
+        {
+            if (ShapeGuard.Make(airframe, "the set-up", airframe.Description.Bench.At, findings, make) is { } part)
+            {
+                yield return part;
+            }
+        }
     }
 
     private Part View(string id, string title, Action<PartSketch> draw)
