@@ -43,12 +43,13 @@ internal sealed class FuselageInside(FuselageShape outside)
 
         // A foot lies at most one thickness from the plane; further from a fold than this no neighbour can matter.
         var reach = outside.Skin.Thickest;
-        if (station > homeBay.From + reach && station < homeBay.To - reach)
+        bool isNearFront = station <= homeBay.From + reach, isNearRear = station >= homeBay.To - reach;
+        if (!isNearFront && !isNearRear)
         {
             return FootInPlane(homeBay, station, zone, v).Inner;
         }
 
-        for (var i = Math.Max(0, home - 1); i <= Math.Min(outside.Bays.Length - 1, home + 1); i++)
+        for (var i = Math.Max(0, isNearFront ? home - 1 : home); i <= Math.Min(outside.Bays.Length - 1, isNearRear ? home + 1 : home); i++)
         {
             var bay = outside.Bays[i];
             var foot = FootInPlane(bay, station, zone, v);

@@ -33,7 +33,7 @@ internal sealed class ChangeProbe
     /// </summary>
     public List<PartChange>? Move(DescribedValue value, double share)
     {
-        if (Read(value, share) is not { } read)
+        if (Read(value, ChangedText.Moved(value, share)!) is not { } read)
         {
             return null;
         }
@@ -61,10 +61,10 @@ internal sealed class ChangeProbe
             part.Inputs.Covers(value.Path)))];
     }
 
-    /// <summary>The parts that are not what they were, or gone, when a value is moved; none when the description no longer holds with the new value.</summary>
-    public ISet<string> ChangedBy(DescribedValue value, double share)
+    /// <summary>The parts that are not what they were, or gone, when something else stands for a value; none when the description no longer holds with the new value.</summary>
+    public ISet<string> ChangedBy(DescribedValue value, string moved)
     {
-        var after = Read(value, share) is { } read ? PartList.Of(read.Airframe!) : null;
+        var after = Read(value, moved) is { } read ? PartList.Of(read.Airframe!) : null;
         if (after is null || after.Parts.IsEmpty)
         {
             return new HashSet<string>();
@@ -74,9 +74,9 @@ internal sealed class ChangeProbe
         return _before.Where(part => texts.GetValueOrDefault(part.Key) != part.Value).Select(part => part.Key).ToHashSet();
     }
 
-    private ReadResult? Read(DescribedValue value, double share)
+    private ReadResult? Read(DescribedValue value, string moved)
     {
-        var read = AirframeReader.Read("probe.yaml", ChangedText.With(_text, value.Path, ChangedText.Moved(value, share)!), _files);
+        var read = AirframeReader.Read("probe.yaml", ChangedText.With(_text, value.Path, moved), _files);
         return read.Airframe is null ? null : read;
     }
 }

@@ -68,6 +68,11 @@ internal readonly record struct CradleStations(double Front, double Rear)
         var best = middle;
         foreach (var former in airframe.Description.Formers)
         {
+            if (former.Station - middle >= reach)
+            {
+                continue;
+            }
+
             var place = former.Station + (former.Thickness / 2);
             var distance = Math.Abs(place - middle);
             if (distance < reach && BoardHeight.HangsTo(former, airframe) is null && !IsUnderWing(place, airframe))

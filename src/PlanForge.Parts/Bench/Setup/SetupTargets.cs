@@ -49,6 +49,9 @@ internal sealed class SetupTargets
     /// <summary>How far the board lies below the datum line, mm.</summary>
     public double Board => BoardHeight.OfDatum(_airframe);
 
+    /// <summary>True when there is a tailplane.</summary>
+    public bool HasTail => _airframe.Description.Tailplane is not null;
+
     /// <summary>The tailplane's pins, or null.</summary>
     public TailPins? Tail => _tail.Value;
 

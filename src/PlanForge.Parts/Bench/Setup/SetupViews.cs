@@ -99,7 +99,7 @@ internal sealed class SetupViews(RiggedAirframe airframe, SetupTargets targets)
         sketch.Label("left (port)", new(-Half, 44), Anchor.Start);
         sketch.Label("right (starboard)", new(Half, 44), Anchor.End);
         sketch.Label($"cord's pin {Text.Column(targets.CordStation)}", new(6, -4), Anchor.Start);
-        if (targets.Tail is not null)
+        if (targets.HasTail)
         {
             sketch.Line(LineUse.Edge, Path2.Polygon(new Point2(-24, 10), new(24, 10), new(24, 4), new(-24, 4)));
             AddPins(sketch, 'T', 20, 10, 4, 8, 2);
