@@ -41,8 +41,8 @@ internal sealed class FuselageInside(FuselageShape outside)
         var home = homeBay.Index;
         Foot? best = null;
 
-        // A foot lies at most one thickness from the plane; further from a fold than this no neighbour can matter.
-        var reach = outside.Skin.Thickest;
+        // A foot lies at most one thickness of its own skins from the plane; further from a fold than this no neighbour can matter.
+        var reach = ThickestOf(zone);
         bool isNearFront = station <= homeBay.From + reach, isNearRear = station >= homeBay.To - reach;
         if (!isNearFront && !isNearRear)
         {
@@ -57,6 +57,19 @@ internal sealed class FuselageInside(FuselageShape outside)
         }
 
         return best!.Value.Inner;
+    }
+
+    private double ThickestOf(Zone zone)
+    {
+        var skin = outside.Skin;
+        return zone switch
+        {
+            Zone.Bottom => skin.Bottom,
+            Zone.Top => skin.Top,
+            Zone.Side => skin.Side,
+            Zone.LowerCorner => Math.Max(skin.Side, skin.Bottom),
+            _ => Math.Max(skin.Side, skin.Top),
+        };
     }
 
     /// <summary>Half-breadth of the inside at a station and height, mm; null above or below the inside.</summary>

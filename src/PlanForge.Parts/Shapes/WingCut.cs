@@ -60,7 +60,7 @@ internal static class WingCut
 
     /// <summary>Height of the line at a half-breadth, mm; null where the plane misses the wing.</summary>
     public static double? HeightAt(WingShape wing, WingSide side, double seatTape, double station, double halfBreadth) =>
-        At(wing, side, seatTape, station, halfBreadth)?.Sample.Point.Y;
+        halfBreadth == 0 && IsFarFrom(wing, seatTape, station) ? null : At(wing, side, seatTape, station, halfBreadth)?.Sample.Point.Y;
 
     private static (CurveSample Sample, int Panel)? At(WingShape wing, WingSide side, double seatTape, double station, double y)
     {

@@ -61,6 +61,12 @@ internal sealed class ChangeProbe
             part.Inputs.Covers(value.Path)))];
     }
 
+    /// <summary>Moves a value by so little that nothing else is decided, in the direction that the description allows.</summary>
+    public List<PartChange>? MoveALittle(DescribedValue value) => Move(value, 0.003) ?? Move(value, -0.003) ?? Move(value, 0.00001);
+
+    /// <summary>The parts among whose inputs a value is.</summary>
+    public IEnumerable<string> UsersOf(DescribedValue value) => _parts.Parts.Where(part => part.Inputs.Covers(value.Path)).Select(part => part.Id);
+
     /// <summary>The parts that are not what they were, or gone, when something else stands for a value; none when the description no longer holds with the new value.</summary>
     public ISet<string> ChangedBy(DescribedValue value, string moved)
     {

@@ -6,9 +6,17 @@ namespace PlanForge.Parts.Tests.Inputs;
 public class RecordedInputsTests
 {
     // Of the pairs of part and recorded value, those where a move of 0.3 % leaves the part as it is: what only decides (whether a former
-    // stands within the saddle, whether the wing is there at all, what hangs lowest), and whole bays and panels of which a part touches a little.
-    // Measured: oxbow 0.52, thimble 0.42, fellside 0.35, saltmarsh 0.26.
-    private const double GreatestIdleShare = 0.53;
+    // stands within the saddle, whether the wing is there at all, what hangs lowest), what is rounded in a text, and whole bays of which a part
+    // touches a little. Measured: oxbow 0.44, small 0.41, thimble 0.36, measured 0.35, fellside 0.31, saltmarsh 0.24.
+    private const double GreatestIdleShare = 0.45;
+
+    // Of the same pairs, those where no move that is tried changes the part, of any size that the description allows: what hangs lowest is never
+    // the wing of a high wing, though it is looked at; a tailplane at no incidence stands as high at any span. Measured of all: small 0.22,
+    // oxbow 0.21, measured 0.20, thimble 0.17, fellside 0.15, saltmarsh 0.10; of the four demos together 0.149.
+    private const double GreatestUnprovedShare = 0.22;
+
+    // Far moves are tried for one value in so many: all take a minute and a half. PLANFORGE_FUZZ tries them all.
+    private static readonly int EachFar = Environment.GetEnvironmentVariable("PLANFORGE_FUZZ") is null ? 7 : 1;
 
     /// <summary>The demos, a design with much in it, and that one measured.</summary>
     public static TheoryData<string> Descriptions => [.. Designs.All.Select(row => row.Data), "small", "measured"];
@@ -22,7 +30,7 @@ public class RecordedInputsTests
         var skipped = new List<string>();
         foreach (var value in probe.Numbers)
         {
-            if ((probe.Move(value, 0.003) ?? probe.Move(value, -0.003) ?? probe.Move(value, 0.00001)) is { } moved)
+            if (probe.MoveALittle(value) is { } moved)
             {
                 changes.AddRange(moved);
             }
@@ -40,6 +48,31 @@ public class RecordedInputsTests
         var inexact = idle.Where(IsToBeExact).ToArray();
         Assert.True(inexact.Length == 0, Text(inexact));
         Assert.True(idle.Length < GreatestIdleShare * recorded, $"{idle.Length} of {recorded}\n{Text(idle)}");
+    }
+
+    [Theory]
+    [MemberData(nameof(Descriptions))]
+    public void A_recorded_value_that_changes_nothing_by_a_little_mostly_does_by_more(string design)
+    {
+        var probe = ProbeOf(design);
+        var (recorded, unproved, missed) = (0, new List<string>(), new List<string>());
+        foreach (var value in probe.Numbers.Where((_, i) => i % EachFar == 0))
+        {
+            var inputs = (probe.MoveALittle(value) ?? []).Where(change => change.WasInput).ToArray();
+            var open = inputs.Where(change => !change.IsChanged).Select(change => change.Part).ToHashSet();
+            recorded += inputs.Length;
+            foreach (var text in ChangedText.MovedFar(value).TakeWhile(_ => open.Count > 0))
+            {
+                var changed = probe.ChangedBy(value, text);
+                open.ExceptWith(changed);
+                missed.AddRange(changed.Except(probe.UsersOf(value)).Select(part => $"{part}: {value.Path} {text}"));
+            }
+
+            unproved.AddRange(open.Select(part => $"{part}: {value.Path}"));
+        }
+
+        Assert.True(missed.Count == 0, string.Join('\n', missed));
+        Assert.True(unproved.Count < GreatestUnprovedShare * recorded, $"{unproved.Count} of {recorded}\n{string.Join('\n', unproved)}");
     }
 
     [Fact]
