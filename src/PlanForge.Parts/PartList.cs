@@ -27,6 +27,9 @@ public sealed record PartList(ImmutableArray<Part> Parts, ImmutableArray<Figure>
     /// <summary>The whole airframe in views; null when wing and body could not be brought together.</summary>
     public ArrangementViews? Arrangement { get; init; }
 
+    /// <summary>What the views and the figures of the airframe were made from.</summary>
+    public InputSet ArrangementInputs { get; init; } = InputSet.None;
+
     /// <summary>All kinds of parts, in the order of the sheets. A new kind is a new folder and a line here.</summary>
     public static ImmutableArray<IPartKind> Kinds { get; } =
     [
@@ -76,7 +79,12 @@ public sealed record PartList(ImmutableArray<Part> Parts, ImmutableArray<Figure>
 
         var parts = ImmutableArray.CreateBuilder<Part>();
         var figures = ImmutableArray.CreateBuilder<Figure>();
-        var airframeFigures = RiggingFigures.Of(airframe);
+        ImmutableArray<Figure> airframeFigures = [];
+        var whole = airframe.Inputs.Record(() =>
+        {
+            airframeFigures = RiggingFigures.Of(airframe);
+            return true;
+        }).Inputs;
         figures.AddRange(airframeFigures);
         foreach (var kind in Kinds)
         {
@@ -88,10 +96,16 @@ public sealed record PartList(ImmutableArray<Part> Parts, ImmutableArray<Figure>
         }
 
         var hasErrors = findings.Any(finding => finding.Severity == Severity.Error);
+        var views = hasErrors ? null : airframe.Inputs.Record(() =>
+        {
+            whole.Use();
+            return ArrangementViews.Of(airframe);
+        });
         return new(hasErrors ? [] : kept.Known(parts.ToImmutable()), figures.ToImmutable(), [.. findings.OrderBy(finding => finding.At.Line).ThenBy(finding => finding.At.Column)])
         {
             AirframeFigures = airframeFigures,
-            Arrangement = hasErrors ? null : ArrangementViews.Of(airframe),
+            Arrangement = views?.Unnoted,
+            ArrangementInputs = views?.Inputs.ToSet() ?? InputSet.None,
         };
     }
 }

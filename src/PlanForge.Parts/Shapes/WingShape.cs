@@ -85,7 +85,7 @@ public sealed class WingShape
     {
         var panel = described[index];
         var inner = index == 0 ? description.Root : described[index - 1].Tip;
-        var start = log.Record(() => before?.End ?? Point3.Origin);
+        var start = log.Record(() => new Joint(before?.End ?? Point3.Origin));
         var length = log.RecordNumber(() => panel.Length);
         var dihedral = log.RecordNumber(() => panel.Dihedral);
         var sweep = log.RecordNumber(() => panel.Sweep);
@@ -103,7 +103,7 @@ public sealed class WingShape
         });
         var (chord, twist) = (chords.Unnoted, twists.Unnoted);
         return new(
-            start.Unnoted,
+            start.Unnoted.At,
             length.Unnoted,
             dihedral.Unnoted,
             sections.Unnoted.Inner,
@@ -172,6 +172,8 @@ public sealed class WingShape
             own.Y,
             (own.Z * seat.Cos) - (own.X * seat.Sin) + seat.Height);
     }
+
+    private sealed record Joint(Point3 At);
 
     private sealed record Sections(Section Inner, Section Outer);
 

@@ -21,27 +21,25 @@ internal sealed class SetupTargets
 
     private readonly RiggedAirframe _airframe;
     private readonly Shared<double> _across;
-    private readonly Shared<Point3> _front;
-    private readonly Shared<Point3> _rear;
-    private readonly Shared<TailPins?> _tail;
+    private readonly Shared<WingPins> _pins;
+    private readonly Shared<TailplanePins> _tail;
 
     private SetupTargets(RiggedAirframe airframe)
     {
         (_airframe, var inputs) = (airframe, airframe.Inputs);
         _across = new(inputs, () => PinPoints.AcrossOf(airframe));
-        _front = new(inputs, () => PinPoints.EdgeAt(airframe.Wing, Across, 0));
-        _rear = new(inputs, () => PinPoints.EdgeAt(airframe.Wing, Across, 1));
-        _tail = new(inputs, () => TailPins.Of(airframe));
+        _pins = new(inputs, () => new(PinPoints.EdgeAt(airframe.Wing, Across, 0), PinPoints.EdgeAt(airframe.Wing, Across, 1)));
+        _tail = new(inputs, () => new(TailPins.Of(airframe)));
     }
 
     /// <summary>Distance of the wing's pins from the centre line, mm.</summary>
     public double Across => _across.Value;
 
     /// <summary>The leading edge at the wing's pins, starboard.</summary>
-    public Point3 Front => _front.Value;
+    public Point3 Front => _pins.Value.Front;
 
     /// <summary>The trailing edge at the wing's pins, starboard.</summary>
-    public Point3 Rear => _rear.Value;
+    public Point3 Rear => _pins.Value.Rear;
 
     /// <summary>How much higher the wing's front pins stand than the rear ones, mm.</summary>
     public double WingRise => Front.Z - Rear.Z;
@@ -53,7 +51,7 @@ internal sealed class SetupTargets
     public bool HasTail => _airframe.Description.Tailplane is not null;
 
     /// <summary>The tailplane's pins, or null.</summary>
-    public TailPins? Tail => _tail.Value;
+    public TailPins? Tail => _tail.Value.Pins;
 
     /// <summary>Leading edge of the starboard tip.</summary>
     public Point3 Tip => ArrangedWing.TipLeading(_airframe.Wing);
@@ -111,4 +109,8 @@ internal sealed class SetupTargets
 
         return targets.ToImmutable();
     }
+
+    private sealed record WingPins(Point3 Front, Point3 Rear);
+
+    private sealed record TailplanePins(TailPins? Pins);
 }
