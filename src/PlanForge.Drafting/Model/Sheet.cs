@@ -24,6 +24,9 @@ public sealed record Sheet(
     /// <summary>The values of the description that the drawings on it are made from; its fingerprint follows them.</summary>
     public InputSet Inputs { get; init; } = InputSet.None;
 
+    /// <summary>Those among them that it reads itself, whatever the parts on it are made from: paper, units, stock, the whole airframe in views.</summary>
+    public InputSet OwnInputs { get; init; } = InputSet.None;
+
     /// <summary>Those of its title block, notes and revisions, which make no print stale.</summary>
     public InputSet FrameInputs { get; init; } = InputSet.None;
 

@@ -23,6 +23,7 @@ internal static class SheetContent
 
                 // What it was made from is no content, as with parts.
                 Inputs = one.Inputs,
+                OwnInputs = one.OwnInputs,
                 FrameInputs = one.FrameInputs,
                 PlacingInputs = one.PlacingInputs,
             }).Equals(one));

@@ -72,7 +72,14 @@ public static class PlanSheets
         foreach (var open in placing.Sheets)
         {
             var sheet = log.Record(() => Finished(open, options, notes, sheets.Count + 1, placing.Sheets.Count, kept));
-            sheets.Add(kept.Known(sheet.Unnoted with { Inputs = inputs.Of(open), FrameInputs = sheet.Inputs.ToSet(), PlacingInputs = inputs.Placing }));
+            var own = inputs.Own(open);
+            sheets.Add(kept.Known(sheet.Unnoted with
+            {
+                Inputs = own.With(SheetInputs.OfParts(open)),
+                OwnInputs = own,
+                FrameInputs = sheet.Inputs.ToSet(),
+                PlacingInputs = inputs.Placing,
+            }));
         }
 
         var warnings = placing.Warnings.Select(warning => Diagnostic.Warning(options.Sheets.At, warning));

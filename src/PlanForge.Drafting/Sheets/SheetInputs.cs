@@ -16,18 +16,21 @@ internal sealed record SheetInputs(InputSet Room, InputSet Units, InputSet Stock
     /// <summary>What decides which drawings lie together: all parts are placed one after the other.</summary>
     public InputSet Placing { get; } = InputSet.OfAll([Room, Units, Stock, .. List.Parts.Select(part => part.Inputs)]);
 
-    /// <summary>What the drawings on a sheet are made from; they are what its fingerprint is of.</summary>
-    public InputSet Of(OpenSheet sheet)
+    /// <summary>What a sheet itself reads for its drawings, whatever the parts on it are made from.</summary>
+    public InputSet Own(OpenSheet sheet)
     {
         var sets = new List<InputSet> { Room, Units };
         foreach (var (item, _) in sheet.Drawings)
         {
             // A nest is of all parts that might be cut of its stock; a drawing of neither part nor nest is the arrangement.
-            sets.AddRange(item.Part is { } part ? [part.Inputs]
+            sets.AddRange(item.Part is not null ? []
                 : item.Kind == PartPlacing.Nests ? [Stock, .. List.Parts.Where(cut => cut.Making == Making.Cut).Select(cut => cut.Inputs)]
                 : [Arrangement]);
         }
 
         return InputSet.OfAll(sets.Distinct());
     }
+
+    /// <summary>What the parts on a sheet are made from.</summary>
+    public static InputSet OfParts(OpenSheet sheet) => InputSet.OfAll(sheet.Drawings.Select(drawing => drawing.Item.Part?.Inputs).OfType<InputSet>().Distinct());
 }
