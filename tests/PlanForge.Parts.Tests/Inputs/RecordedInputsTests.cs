@@ -16,7 +16,7 @@ public class RecordedInputsTests
     private const double GreatestUnprovedShare = 0.22;
 
     // Far moves are tried for one value in so many: all take a minute and a half. PLANFORGE_FUZZ tries them all.
-    private static readonly int EachFar = Environment.GetEnvironmentVariable("PLANFORGE_FUZZ") is null ? 7 : 1;
+    private static readonly int EachFar = Environment.GetEnvironmentVariable("PLANFORGE_FUZZ") is null ? 12 : 1;
 
     /// <summary>The demos, a design with much in it, and that one measured.</summary>
     public static TheoryData<string> Descriptions => [.. Designs.All.Select(row => row.Data), "small", "measured"];
@@ -87,7 +87,7 @@ public class RecordedInputsTests
                 var missed = (probes[design].Move(value, share) ?? []).Where(change => change.IsChanged && !(change.WasInput && change.IsInput)).ToArray();
                 Assert.True(missed.Length == 0, Text(missed));
             },
-            iter: 200,
+            iter: 120,
             threads: 1);
     }
 
