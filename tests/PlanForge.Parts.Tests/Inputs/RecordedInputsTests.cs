@@ -12,8 +12,8 @@ public class RecordedInputsTests
 
     // Of the same pairs, those where no move that is tried changes the part, of any size that the description allows: what hangs lowest is never
     // the wing of a high wing, though it is looked at; a tailplane at no incidence stands as high at any span. Measured of all: small 0.22,
-    // oxbow 0.21, measured 0.20, thimble 0.17, fellside 0.15, saltmarsh 0.10; of the four demos together 0.149.
-    private const double GreatestUnprovedShare = 0.22;
+    // oxbow 0.21, measured 0.20, thimble 0.17, fellside 0.15, saltmarsh 0.10; of the four demos together 0.149, of all six 0.167.
+    private const double GreatestUnprovedShare = 0.19;
 
     // Far moves are tried for one value in so many: all take a minute and a half. PLANFORGE_FUZZ tries them all.
     private static readonly int EachFar = Environment.GetEnvironmentVariable("PLANFORGE_FUZZ") is null ? 12 : 1;
@@ -50,13 +50,11 @@ public class RecordedInputsTests
         Assert.True(idle.Length < GreatestIdleShare * recorded, $"{idle.Length} of {recorded}\n{Text(idle)}");
     }
 
-    [Theory]
-    [MemberData(nameof(Descriptions))]
-    public void A_recorded_value_that_changes_nothing_by_a_little_mostly_does_by_more(string design)
+    [Fact]
+    public void A_recorded_value_that_changes_nothing_by_a_little_mostly_does_by_more()
     {
-        var probe = ProbeOf(design);
         var (recorded, unproved, missed) = (0, new List<string>(), new List<string>());
-        foreach (var value in probe.Numbers.Where((_, i) => i % EachFar == 0))
+        foreach (var (probe, value) in Descriptions.Select(row => ProbeOf(row.Data)).SelectMany(probe => probe.Numbers.Select(value => (probe, value))).Where((_, i) => i % EachFar == 0))
         {
             var inputs = (probe.MoveALittle(value) ?? []).Where(change => change.WasInput).ToArray();
             var open = inputs.Where(change => !change.IsChanged).Select(change => change.Part).ToHashSet();
