@@ -55,7 +55,8 @@ public sealed record AirframeDescription(
     CutterDescription Cutter)
 {
     /// <summary>What was measured on the wood and is contained here, with the design before; null where nothing was.</summary>
-    public AsBuiltDescription? AsBuilt { get; init; }
+    public AsBuiltDescription? AsBuilt { get => Origin.Given(field, AirframeFormat.AsBuilt); init; }
+
     public string Name { get => Origin.Read(field, AirframeFormat.Name); init; } = Name;
 
     public ImmutableArray<string> Notes { get => Origin.Read(field, AirframeFormat.Notes); init; } = Notes;
@@ -98,6 +99,7 @@ public sealed record AirframeDescription(
         Bolts = Bolts?.Watched(log),
         Tailplane = Tailplane?.Watched(log),
         ThrustLine = ThrustLine?.Watched(log),
+        AsBuilt = AsBuilt?.Watched(log),
     };
 }
 

@@ -198,10 +198,10 @@ public sealed record SlotDescription(double Across, double Height, double Width,
     public SlotDescription Watched(InputLog log) => this with { Origin = Origin.Watched(log) };
 
     /// <summary>The sheet of stock that <see cref="Width"/> follows, by its name, or null.</summary>
-    public string? WidthSheet { get; init; }
+    public string? WidthSheet { get => Origin.Read(field, FormerFormat.SlotSheet); init; }
 
     /// <summary>The sheet of stock that <see cref="Depth"/> follows, by its name, or null.</summary>
-    public string? DepthSheet { get; init; }
+    public string? DepthSheet { get => Origin.Read(field, FormerFormat.SlotSheet); init; }
 }
 
 /// <summary>A rectangular tab on both sides, or on the upper or lower edge.</summary>
@@ -225,7 +225,7 @@ public sealed record TabDescription(TabEdge Edge, double Position, double Width,
     public TabDescription Watched(InputLog log) => this with { Origin = Origin.Watched(log) };
 
     /// <summary>The sheet of stock that <see cref="Depth"/> follows, by its name, or null.</summary>
-    public string? DepthSheet { get; init; }
+    public string? DepthSheet { get => Origin.Read(field, FormerFormat.TabThrough); init; }
 }
 
 /// <summary>Where a tab stands.</summary>

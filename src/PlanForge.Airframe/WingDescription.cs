@@ -105,10 +105,10 @@ public sealed record PanelDescription(
     };
 
     /// <summary>True when the description gives the outer end no section: it is the inner end's.</summary>
-    public bool SectionIsInnerEnds { get; init; }
+    public bool SectionIsInnerEnds { get => Origin.ReadWithin(field, WingFormat.PanelTip, WingFormat.TipSection); init; }
 
     /// <summary>True when the description gives the outer end no chord: it is the inner end's.</summary>
-    public bool ChordIsInnerEnds { get; init; }
+    public bool ChordIsInnerEnds { get => Origin.ReadWithin(field, WingFormat.PanelTip, WingFormat.TipChord); init; }
 }
 
 /// <summary>What the incidence angle is measured on.</summary>

@@ -46,17 +46,17 @@ public sealed class KeptParts
     internal Part? Unchanged(string making) =>
         _earlierIds.TryGetValue(making, out var id) && _earlier.TryGetValue(id, out var part) && !_changed.Any(part.Inputs.Covers) ? part : null;
 
-    /// <summary>The views of the whole airframe, as the last time if nothing that they were made from has changed.</summary>
-    internal ArrangementViews Views(Func<Recorded<ArrangementViews>> make)
+    /// <summary>The views of the whole airframe and their inputs, as the last time if none of those has changed.</summary>
+    internal (ArrangementViews Views, InputSet Inputs) Views(Func<Recorded<ArrangementViews>> make)
     {
-        if (_earlierViews is not ({ } earlier, { } inputs) || _changed.Any(inputs.Covers))
+        if (_earlierViews is not { } views || _changed.Any(views.Inputs.Covers))
         {
             var made = make();
-            (earlier, inputs) = (made.Unnoted, made.Inputs.ToSet());
+            views = (made.Unnoted, made.Inputs.ToSet());
         }
 
-        _views = (earlier, inputs);
-        return earlier;
+        _views = views;
+        return views;
     }
 
     /// <summary>Remembers what came of a making; only one that had nothing to say of the part may be left out the next time.</summary>

@@ -28,6 +28,9 @@ public sealed record PartList(ImmutableArray<Part> Parts, ImmutableArray<Figure>
     /// <summary>The whole airframe in views; null when wing and body could not be brought together.</summary>
     public ArrangementViews? Arrangement { get; init; }
 
+    /// <summary>What the views and the figures of the airframe were made from.</summary>
+    public InputSet ArrangementInputs { get; init; } = InputSet.None;
+
     /// <summary>All kinds of parts, in the order of the sheets. A new kind is a new folder and a line here.</summary>
     public static ImmutableArray<IPartKind> Kinds { get; } =
     [
@@ -61,10 +64,7 @@ public sealed record PartList(ImmutableArray<Part> Parts, ImmutableArray<Figure>
                 continue;
             }
 
-            var inputs = part.Inputs.With(step.Inputs.ToSet());
-
-            // What was measured stands in place of what was designed, anywhere: it is read as a whole.
-            yield return part with { Inputs = airframe.Description.AsBuilt is null ? inputs : inputs.With(InputSet.Of(["as_built"])) };
+            yield return part with { Inputs = part.Inputs.With(step.Inputs.ToSet()) };
         }
     }
 
@@ -88,7 +88,12 @@ public sealed record PartList(ImmutableArray<Part> Parts, ImmutableArray<Figure>
 
         var parts = ImmutableArray.CreateBuilder<Part>();
         var figures = ImmutableArray.CreateBuilder<Figure>();
-        var airframeFigures = RiggingFigures.Of(airframe);
+        ImmutableArray<Figure> airframeFigures = [];
+        var whole = airframe.Inputs.Record(() =>
+        {
+            airframeFigures = RiggingFigures.Of(airframe);
+            return true;
+        }).Inputs;
         figures.AddRange(airframeFigures);
         foreach (var kind in Kinds)
         {
@@ -100,10 +105,12 @@ public sealed record PartList(ImmutableArray<Part> Parts, ImmutableArray<Figure>
         }
 
         var hasErrors = findings.Any(finding => finding.Severity == Severity.Error);
+        (ArrangementViews Views, InputSet Inputs)? views = hasErrors ? null : kept.Views(() => airframe.Inputs.Record(() => ArrangementViews.Of(airframe)));
         return new(hasErrors ? [] : kept.Known(parts.ToImmutable()), figures.ToImmutable(), [.. findings.OrderBy(finding => finding.At.Line).ThenBy(finding => finding.At.Column)])
         {
             AirframeFigures = airframeFigures,
-            Arrangement = hasErrors ? null : kept.Views(() => airframe.Inputs.Record(() => ArrangementViews.Of(airframe))),
+            Arrangement = views?.Views,
+            ArrangementInputs = views?.Inputs.With(whole.ToSet()) ?? InputSet.None,
         };
     }
 }

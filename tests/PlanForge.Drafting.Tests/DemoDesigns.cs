@@ -22,6 +22,12 @@ internal static class DemoDesigns
         return read.Airframe ?? throw new InvalidOperationException($"{name}: {read.Diagnostics[0].Message}");
     }
 
+    /// <summary>The text of a description.</summary>
+    public static string Text(string name) => File.ReadAllText(Path.Combine(Folder(new(AppContext.BaseDirectory)), name));
+
+    /// <summary>The text of a section file beside the descriptions.</summary>
+    public static string? SectionFile(string file) => Text(file);
+
     public static ImmutableArray<Part> Parts(string name, DisplayUnit? unit = null, bool showsBoth = false)
     {
         var description = Read(name);

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PlanForge.Airframe.Diagnostics;
+using PlanForge.Airframe.Format;
 
 namespace PlanForge.Airframe.Building;
 
@@ -17,20 +18,49 @@ internal static class BodyAsBuilt
     /// <summary>The fuselage with measured skins and sizes.</summary>
     public static FuselageDescription Apply(FuselageDescription designed, ImmutableArray<Measurement> measurements)
     {
-        var skin = designed.Skin;
-        skin = skin with
+        ImmutableArray<Measurement> sizes = [.. measurements.Where(measurement => measurement.Thing is BodyExtent)];
+        var stations = designed.Stations.ToDictionary(
+            station => station.Station, station => station with { Origin = BodyOrigins.Among(station.Origin, sizes) });
+        foreach (var group in sizes.GroupBy(size => ((BodyExtent)size.Thing).Station))
         {
-            Side = measurements.BuiltOf(new SkinThickness(SkinPlace.Side)) ?? skin.Side,
-            Top = measurements.BuiltOf(new SkinThickness(SkinPlace.Top)) ?? skin.Top,
-            Bottom = measurements.BuiltOf(new SkinThickness(SkinPlace.Bottom)) ?? skin.Bottom,
-        };
-        var stations = designed.Stations.ToDictionary(station => station.Station);
-        foreach (var group in measurements.Where(IsOff).GroupBy(measurement => ((BodyExtent)measurement.Thing).Station))
-        {
-            stations[group.Key] = Stretched(StationAt(designed, group.Key, group.First().At), measurements);
+            var station = StationAt(designed, group.Key, group.First().At);
+            if (group.Any(size => size.IsOff))
+            {
+                stations[group.Key] = Stretched(station, sizes) with { Origin = BodyOrigins.Stretched(station, sizes) };
+            }
+            else if (stations.TryGetValue(group.Key, out var listed))
+            {
+                stations[group.Key] = listed with { Origin = BodyOrigins.Known(listed.Origin, [.. group]) };
+            }
+            else
+            {
+                var before = designed.Stations[BodyOrigins.BayOf(designed, group.Key)].Station;
+                stations[before] = stations[before] with { Origin = BodyOrigins.Unneeded(stations[before].Origin, [.. group]) };
+            }
         }
 
-        return designed with { Skin = skin, Stations = [.. stations.Values.OrderBy(station => station.Station)] };
+        return designed with
+        {
+            Skin = Skin(designed.Skin, measurements),
+            Stations = [.. stations.Values.OrderBy(station => station.Station)],
+        };
+    }
+
+    private static SkinDescription Skin(SkinDescription skin, ImmutableArray<Measurement> measurements)
+    {
+        if (measurements.Of(new SkinThickness(SkinPlace.Side)) is { } side)
+        {
+            skin = skin with { Side = side.Built, Origin = side.InsteadOf(skin.Origin, FuselageFormat.SkinSide) };
+        }
+
+        if (measurements.Of(new SkinThickness(SkinPlace.Top)) is { } top)
+        {
+            skin = skin with { Top = top.Built, Origin = top.InsteadOf(skin.Origin, FuselageFormat.SkinTop) };
+        }
+
+        return measurements.Of(new SkinThickness(SkinPlace.Bottom)) is { } bottom
+            ? skin with { Bottom = bottom.Built, Origin = bottom.InsteadOf(skin.Origin, FuselageFormat.SkinBottom) }
+            : skin;
     }
 
     /// <summary>The cross-section of a body at a station within it: the listed one, or what runs through there.</summary>
@@ -39,12 +69,7 @@ internal static class BodyAsBuilt
     /// <param name="at">The place to blame for one that is not listed.</param>
     public static FuselageStation StationAt(FuselageDescription body, double station, SourcePosition at)
     {
-        var before = 0;
-        while (before < body.Stations.Length - 2 && body.Stations[before + 1].Station <= station)
-        {
-            before++;
-        }
-
+        var before = BodyOrigins.BayOf(body, station);
         if (body.Stations.FirstOrDefault(listed => listed.Station == station) is { } own)
         {
             return own;
@@ -63,10 +88,9 @@ internal static class BodyAsBuilt
                 Value(section => section.Shape.LowerAcross),
                 Value(section => section.Shape.LowerUp)),
             body.Stations[before].RunAft,
-            at);
+            at)
+        { Origin = BodyOrigins.Between(body, before) };
     }
-
-    private static bool IsOff(Measurement measurement) => measurement.Thing is BodyExtent && measurement.IsOff;
 
     private static FuselageStation Stretched(FuselageStation designed, ImmutableArray<Measurement> measurements)
     {

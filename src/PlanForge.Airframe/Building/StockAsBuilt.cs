@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using PlanForge.Airframe.Format;
+using PlanForge.Airframe.Inputs;
 
 namespace PlanForge.Airframe.Building;
 
@@ -24,24 +26,39 @@ internal static class StockAsBuilt
         var cradles = designed.Bench.Cradles;
         return designed with
         {
-            Stock = [.. designed.Stock.Select(sheet => sheet with { Thickness = Built(sheet, measurements) })],
+            Stock = [.. designed.Stock.Select(sheet => SheetOf(sheet.Name, measurements) is not { } built ? sheet : sheet with
+            {
+                Thickness = built.Built,
+                Origin = built.InsteadOf(sheet.Origin, WorkshopFormat.StockThickness),
+            })],
             Formers = [.. designed.Formers.Select(former => former with
             {
                 Thickness = OfPart(former.Material, former.Thickness, designed.Stock, measurements),
-                Slots = [.. former.Slots.Select(slot => slot with
+                Slots = [.. former.Slots.Select(slot => Slot(slot, designed, measurements))],
+                Tabs = [.. former.Tabs.Select(tab => SheetOf(tab.DepthSheet, measurements) is not { } built ? tab : tab with
                 {
-                    Width = slot.Width + Growth(slot.WidthSheet, designed.Stock, measurements),
-                    Depth = slot.Depth + Growth(slot.DepthSheet, designed.Stock, measurements),
+                    Depth = built.Built,
+                    Origin = built.Into(tab.Origin.Alone(FormerFormat.TabThrough), FormerFormat.TabThrough),
                 })],
-                Tabs = [.. former.Tabs.Select(tab => tab with { Depth = tab.Depth + Growth(tab.DepthSheet, designed.Stock, measurements) })],
+                Origin = OriginOfPart(former.Origin, FormerFormat.Thickness, FormerFormat.Material, former.Material, designed.Stock, measurements),
             })],
             Bolts = designed.Bolts is not { } bolts ? null : bolts with
             {
-                Plate = bolts.Plate with { Thickness = OfPart(bolts.Plate.Material, bolts.Plate.Thickness, designed.Stock, measurements) },
+                Plate = bolts.Plate with
+                {
+                    Thickness = OfPart(bolts.Plate.Material, bolts.Plate.Thickness, designed.Stock, measurements),
+                    Origin = OriginOfPart(
+                        bolts.Plate.Origin, FittingFormat.PlateThickness, FittingFormat.PlateMaterial, bolts.Plate.Material, designed.Stock, measurements),
+                },
             },
             Bench = designed.Bench with
             {
-                Cradles = cradles with { Thickness = OfPart(cradles.Material, cradles.Thickness, designed.Stock, measurements) },
+                Cradles = cradles with
+                {
+                    Thickness = OfPart(cradles.Material, cradles.Thickness, designed.Stock, measurements),
+                    Origin = OriginOfPart(
+                        cradles.Origin, BenchFormat.CradleThickness, BenchFormat.CradleMaterial, cradles.Material, designed.Stock, measurements),
+                },
             },
         };
     }
@@ -74,7 +91,44 @@ internal static class StockAsBuilt
     private static double Built(StockDescription sheet, ImmutableArray<Measurement> measurements) =>
         measurements.BuiltOf(new SheetThickness(sheet.Name)) ?? sheet.Thickness;
 
-    // Added to what follows the sheet, so that a fit stays what it is; nothing is added where it measures as designed.
-    private static double Growth(string? name, ImmutableArray<StockDescription> stock, ImmutableArray<Measurement> measurements) =>
-        name is not null && stock.FirstOrDefault(sheet => sheet.Name == name) is { } named ? Built(named, measurements) - named.Thickness : 0;
+    private static Measurement? SheetOf(string? name, ImmutableArray<Measurement> measurements) =>
+        name is null ? null : measurements.Of(new SheetThickness(name));
+
+    // As it was read: the sheet's thickness and the fit.
+    private static SlotDescription Slot(SlotDescription slot, AirframeDescription designed, ImmutableArray<Measurement> measurements)
+    {
+        if (SheetOf(slot.WidthSheet ?? slot.DepthSheet, measurements) is not { } built)
+        {
+            return slot;
+        }
+
+        var size = built.Built + designed.Cutter.Fit;
+        var origin = built.Into(slot.Origin.Alone(FormerFormat.SlotSheet), FormerFormat.SlotSheet)
+            .From(FormerFormat.SlotSheet, designed.Cutter.Origin, WorkshopFormat.SlotFit);
+        return slot.WidthSheet is null ? slot with { Depth = size, Origin = origin } : slot with { Width = size, Origin = origin };
+    }
+
+    // Which sheets a part could be cut from is decided by what it and they are made of, and by their designed thicknesses.
+    private static Origin OriginOfPart(
+        Origin origin, Key thickness, Key ownMaterial, string material, ImmutableArray<StockDescription> stock, ImmutableArray<Measurement> measurements)
+    {
+        foreach (var sheet in stock)
+        {
+            origin = origin.From(thickness, sheet.Origin, WorkshopFormat.StockMaterial);
+        }
+
+        origin = origin.From(thickness, origin, ownMaterial);
+        if (!stock.Any(sheet => sheet.IsOf(material) && SheetOf(sheet.Name, measurements) is not null))
+        {
+            return origin;
+        }
+
+        foreach (var sheet in stock.Where(sheet => sheet.IsOf(material)))
+        {
+            origin = origin.From(thickness, sheet.Origin, WorkshopFormat.StockThickness);
+            origin = SheetOf(sheet.Name, measurements)?.Into(origin, thickness) ?? origin;
+        }
+
+        return origin;
+    }
 }

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using PlanForge.Airframe.Format;
+using PlanForge.Airframe.Inputs;
 using PlanForge.Airframe.Sections;
 
 namespace PlanForge.Airframe.Building;
@@ -27,10 +29,14 @@ internal static class WingAsBuilt
         var panels = ImmutableArray.CreateBuilder<PanelDescription>(designed.Panels.Length);
         foreach (var panel in designed.Panels)
         {
+            var origin = panel.Tip.Origin;
+            origin = panel.SectionIsInnerEnds ? origin.Instead(WingFormat.Section, inner.Origin, WingFormat.Section) : origin;
+            origin = panel.ChordIsInnerEnds ? origin.Instead(WingFormat.Chord, inner.Origin, WingFormat.Chord) : origin;
             var tip = new SectionStation(
                 panel.SectionIsInnerEnds ? inner.Section : panel.Tip.Section,
                 panel.ChordIsInnerEnds ? inner.Chord : panel.Tip.Chord,
-                panel.Tip.At);
+                panel.Tip.At)
+            { Origin = origin };
             inner = Built(tip, panel.Tip, panels.Count + 1, measurements);
             panels.Add(panel with { Tip = inner });
         }
@@ -46,14 +52,33 @@ internal static class WingAsBuilt
     private static SectionStation Built(
         SectionStation station, SectionStation designed, int panel, ImmutableArray<Measurement> measurements)
     {
-        var chord = measurements.BuiltOf(new SectionChord(panel)) ?? station.Chord;
-        return station with
+        if (measurements.Of(new SectionChord(panel)) is { } chord)
         {
-            Chord = chord,
-            Section = measurements.BuiltOf(new SectionThickness(panel)) is { } thickness
-                ? Thick(designed.Section, thickness / chord)
-                : station.Section,
-        };
+            station = station with { Chord = chord.Built, Origin = chord.InsteadOf(station.Origin, WingFormat.Chord) };
+        }
+
+        if (measurements.Of(new SectionThickness(panel)) is { } thickness)
+        {
+            var origin = station.Origin.Instead(WingFormat.Section, designed.Origin, WingFormat.Section);
+            station = station with
+            {
+                Section = Thick(designed.Section, thickness.Built / station.Chord),
+                Origin = thickness.Into(origin, WingFormat.Section).From(WingFormat.Section, station.Origin, WingFormat.Chord),
+            };
+        }
+
+        return station with { Origin = Numbered(station.Origin, measurements) };
+    }
+
+    // Which panel was measured is asked for every one.
+    private static Origin Numbered(Origin origin, ImmutableArray<Measurement> measurements)
+    {
+        foreach (var tip in measurements.Where(measurement => measurement.Thing is SectionThickness { Panel: > 0 } or SectionChord { Panel: > 0 }))
+        {
+            origin = origin.From(WingFormat.Section, tip.Origin, tip.ThingKey!).From(WingFormat.Chord, tip.Origin, tip.ThingKey!);
+        }
+
+        return origin;
     }
 
     private static Section Thick(Section section, double thickness) => Math.Abs(section.Thickness - thickness) <= Rounding

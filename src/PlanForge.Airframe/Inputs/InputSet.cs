@@ -17,6 +17,13 @@ public sealed class InputSet
     /// <summary>No inputs.</summary>
     public static InputSet None { get; } = new(() => []);
 
+    /// <summary>The inputs of all of some.</summary>
+    public static InputSet OfAll(IEnumerable<InputSet> sets)
+    {
+        ImmutableArray<InputSet> all = [.. sets];
+        return new(() => new(all.SelectMany(set => set.Paths), StringComparer.Ordinal));
+    }
+
     /// <summary>The paths in ordinal order, none within another.</summary>
     public ImmutableArray<string> Paths => _paths.Value;
 

@@ -16,12 +16,15 @@ internal readonly struct Origin : IEquatable<Origin>
     private readonly State? _state;
 
     /// <summary>The origin of a record made from a mapping.</summary>
-    public Origin(Place? place) => _state = place is null ? null : new(place, null, false, []);
+    public Origin(Place? place) => _state = place is null ? null : new(place, null, false, [], []);
 
     private Origin(State state) => _state = state;
 
     /// <summary>The origin of a record made from a single value: whatever is read of it is that value.</summary>
-    public static Origin OfValue(Place? place) => place is null ? default : new(new State(place, null, true, []));
+    public static Origin OfValue(Place? place) => place is null ? default : new(new State(place, null, true, [], []));
+
+    /// <summary>The origin of a record that stands nowhere in the description: its values come from others' alone.</summary>
+    public static Origin OfOthers() => new(new State(null, null, false, [], []));
 
     /// <summary>The same, with a log.</summary>
     public Origin Watched(InputLog log) => _state is null ? this : new(_state with { Log = log });
@@ -30,9 +33,33 @@ internal readonly struct Origin : IEquatable<Origin>
     /// <param name="key">The key of this record.</param>
     /// <param name="other">The record that holds the other value.</param>
     /// <param name="otherKey">The other value's key.</param>
-    public Origin From(Key key, Origin other, Key otherKey) => _state is null || other._state is null
+    public Origin From(Key key, Origin other, Key otherKey)
+    {
+        if (_state is null || other._state is not { } from)
+        {
+            return this;
+        }
+
+        var links = _state.Links.ToBuilder();
+        if (from.OwnOf(otherKey) is { } own)
+        {
+            links.Add(new(key, own, from.IsValue ? null : otherKey));
+        }
+
+        links.AddRange(other.LinksOf(otherKey, key));
+        return new(_state with { Links = links.ToImmutable() });
+    }
+
+    /// <summary>The same, where what stands behind a key of this record is another's value alone: what stood there before does not matter.</summary>
+    /// <param name="key">The key of this record.</param>
+    /// <param name="other">The record that holds the other value.</param>
+    /// <param name="otherKey">The other value's key.</param>
+    public Origin Instead(Key key, Origin other, Key otherKey) => _state is null
         ? this
-        : new(_state with { Links = _state.Links.Add(new(key, other._state.Place, otherKey)).AddRange(other.LinksOf(otherKey, key)) });
+        : WithoutLinks(key, _state.Replaced.Contains(key) ? _state.Replaced : _state.Replaced.Add(key)).From(key, other, otherKey);
+
+    /// <summary>The same, where what stands behind a key of this record is computed from nothing but its own value.</summary>
+    public Origin Alone(Key key) => _state is null ? this : WithoutLinks(key, _state.Replaced);
 
     /// <summary>The same, where what stands behind a key of this record was also made from files.</summary>
     public Origin FromFiles(Key key, IEnumerable<string> files) => _state is null
@@ -60,9 +87,9 @@ internal readonly struct Origin : IEquatable<Origin>
     /// <summary>Notes that a value deeper in the mapping is read.</summary>
     public T ReadWithin<T>(T value, Key mapping, Key key)
     {
-        if (_state is { Log: { } log } state)
+        if (_state is { Log: { } log, Place: { } place } state)
         {
-            log.Note(state.Place, key, InputKind.Content, mapping);
+            log.Note(place, key, InputKind.Content, mapping);
             state.NoteLinks(key, log);
         }
 
@@ -72,9 +99,9 @@ internal readonly struct Origin : IEquatable<Origin>
     /// <summary>Notes that all of the record's place is read, and what a key of it was computed from besides.</summary>
     public T ReadAll<T>(T value, Key key)
     {
-        if (_state is { Log: { } log } state)
+        if (_state is { Log: { } log, Place: { } place } state)
         {
-            log.Note(state.Place, null, InputKind.Content);
+            log.Note(place, null, InputKind.Content);
             state.NoteLinks(key, log);
         }
 
@@ -106,9 +133,9 @@ internal readonly struct Origin : IEquatable<Origin>
     /// <summary>The same for a mapping within another.</summary>
     public T GivenWithin<T>(T mapping, Key outer, Key key)
     {
-        if (_state is { Log: { } log } state)
+        if (_state is { Log: { } log, Place: { } place })
         {
-            log.Note(state.Place, key, InputKind.Presence, outer);
+            log.Note(place, key, InputKind.Presence, outer);
         }
 
         return mapping;
@@ -123,15 +150,24 @@ internal readonly struct Origin : IEquatable<Origin>
     /// <inheritdoc/>
     public override int GetHashCode() => 0;
 
+    private Origin WithoutLinks(Key key, ImmutableArray<Key> replaced) =>
+        new(_state! with { Links = _state.Links.RemoveAll(link => link.Key == key), Replaced = replaced });
+
     private IEnumerable<Link> LinksOf(Key key, Key asKey) =>
         _state!.Links.Where(link => link.Key == key).Select(link => link with { Key = asKey });
 
-    private sealed record State(Place Place, InputLog? Log, bool IsValue, ImmutableArray<Link> Links)
+    private sealed record State(Place? Place, InputLog? Log, bool IsValue, ImmutableArray<Link> Links, ImmutableArray<Key> Replaced)
     {
+        public Place? OwnOf(Key key) => Replaced.Contains(key) ? null : Place;
+
         public void Note(Key key, InputKind kind)
         {
-            Log!.Note(Place, IsValue ? null : key, kind);
-            NoteLinks(key, Log);
+            if (OwnOf(key) is { } own)
+            {
+                Log!.Note(own, IsValue ? null : key, kind);
+            }
+
+            NoteLinks(key, Log!);
         }
 
         public void NoteLinks(Key key, InputLog log)

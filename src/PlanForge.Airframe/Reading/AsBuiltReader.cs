@@ -73,7 +73,7 @@ internal sealed class AsBuiltReader(
             return;
         }
 
-        _list.Add(new SheetThickness(sheet.Name), sheet.Thickness, values, F.SheetThickness, Yardstick.OfThickness(sheet.Thickness));
+        _list.Add(new SheetThickness(sheet.Name), sheet.Thickness, values, F.SheetThickness, Yardstick.OfThickness(sheet.Thickness), new(sheet.Origin, WorkshopFormat.StockThickness));
         if (values.Number(F.SheetThickness) + Narrowest(sheet.Name) - sheet.Thickness <= 0)
         {
             findings.Error(values.AtValue(F.SheetThickness), $"nothing is left of a slot for `{sheet.Name}` with the cutter's fit");
@@ -93,12 +93,12 @@ internal sealed class AsBuiltReader(
             return;
         }
 
-        Add(SkinPlace.Side, body.Skin.Side, F.SkinSide);
-        Add(SkinPlace.Top, body.Skin.Top, F.SkinTop);
-        Add(SkinPlace.Bottom, body.Skin.Bottom, F.SkinBottom);
+        Add(SkinPlace.Side, body.Skin.Side, F.SkinSide, FuselageFormat.SkinSide);
+        Add(SkinPlace.Top, body.Skin.Top, F.SkinTop, FuselageFormat.SkinTop);
+        Add(SkinPlace.Bottom, body.Skin.Bottom, F.SkinBottom, FuselageFormat.SkinBottom);
 
-        void Add(SkinPlace place, double designed, Key<QuantityFormat> key) =>
-            _list.Add(new SkinThickness(place), designed, values, key, Yardstick.OfThickness(designed));
+        void Add(SkinPlace place, double designed, Key<QuantityFormat> key, Key designedKey) =>
+            _list.Add(new SkinThickness(place), designed, values, key, Yardstick.OfThickness(designed), new(body.Skin.Origin, designedKey));
     }
 
     private void ReadFormer(MappingValues values)
@@ -112,10 +112,16 @@ internal sealed class AsBuiltReader(
         if (_body is { Stations: [{ Station: var from }, .., { Station: var to }] })
         {
             var distance = Math.Max(former.Station - from, LeastDistance * (to - from));
-            _list.Add(new FormerStation(former.Name), former.Station, values, F.FormerStation, Yardstick.Of(distance));
+            _list.Add(new FormerStation(former.Name), former.Station, values, F.FormerStation, Yardstick.Of(distance), new(former.Origin, FormerFormat.Station));
         }
 
-        _list.Add(new FormerThickness(former.Name), former.Thickness, values, F.FormerThickness, Yardstick.OfThickness(former.Thickness));
+        _list.Add(
+            new FormerThickness(former.Name),
+            former.Thickness,
+            values,
+            F.FormerThickness,
+            Yardstick.OfThickness(former.Thickness),
+            new(former.Origin, FormerFormat.Thickness));
     }
 
     private void ReadBody(MappingValues values)
@@ -152,7 +158,13 @@ internal sealed class AsBuiltReader(
         Add(BodySize.Lower, designed.Lower, F.Lower, Yardstick.Of(height));
 
         bool Add(BodySize size, double value, Key<QuantityFormat> key, Yardstick yardstick) =>
-            _list.Add(new BodyExtent(designed.Station, size), value, values, key, yardstick);
+            _list.Add(
+                new BodyExtent(designed.Station, size),
+                value,
+                values,
+                key,
+                yardstick,
+                new(designed.Origin, FuselageFormat.HalfBreadth, FuselageFormat.Upper, FuselageFormat.Lower, FuselageFormat.Shape));
     }
 
     /// <summary>The listed or already measured station that a station is, else itself.</summary>
@@ -194,10 +206,10 @@ internal sealed class AsBuiltReader(
         if (values.Has(thicknessKey))
         {
             var thickness = designed.Section.Thickness * designed.Chord;
-            _list.Add(new SectionThickness(panel), thickness, values, thicknessKey, Yardstick.OfThickness(thickness));
+            _list.Add(new SectionThickness(panel), thickness, values, thicknessKey, Yardstick.OfThickness(thickness), new(designed.Origin, WingFormat.Section, WingFormat.Chord));
         }
 
-        _list.Add(new SectionChord(panel), designed.Chord, values, chordKey, Yardstick.Of(designed.Chord));
+        _list.Add(new SectionChord(panel), designed.Chord, values, chordKey, Yardstick.Of(designed.Chord), new(designed.Origin, WingFormat.Chord));
     }
 
     /// <summary>True when a mapping gives a value; else that is reported.</summary>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PlanForge.Airframe;
+using PlanForge.Airframe.Inputs;
 using PlanForge.Geometry;
 
 namespace PlanForge.Drafting.Model;
@@ -19,6 +20,18 @@ public sealed record Sheet(
 
     /// <summary>The fingerprint of what is drawn on it, by which a builder tells whether a printed sheet is current; null where it carries none.</summary>
     public Fingerprint? Fingerprint { get; init; }
+
+    /// <summary>The values of the description that the drawings on it are made from; its fingerprint follows them.</summary>
+    public InputSet Inputs { get; init; } = InputSet.None;
+
+    /// <summary>Those among them that it reads itself, whatever the parts on it are made from: paper, units, stock, the whole airframe in views.</summary>
+    public InputSet OwnInputs { get; init; } = InputSet.None;
+
+    /// <summary>Those of its title block, notes and revisions, which make no print stale.</summary>
+    public InputSet FrameInputs { get; init; } = InputSet.None;
+
+    /// <summary>Those that decide which drawings lie together on it; the same for all sheets of a set.</summary>
+    public InputSet PlacingInputs { get; init; } = InputSet.None;
 
     /// <summary>The views that are not at true size; all else is.</summary>
     public ImmutableArray<ScaledView> ScaledViews { get; init; } = [];

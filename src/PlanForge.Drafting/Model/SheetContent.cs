@@ -14,7 +14,19 @@ internal static class SheetContent
             && one.ScaledViews.AsSpan().SequenceEqual(other.ScaledViews.AsSpan())
 
             // All else is compared by the record itself, whatever it may hold one day.
-            && (other with { Drawing = one.Drawing, Parts = one.Parts, Bookmarks = one.Bookmarks, ScaledViews = one.ScaledViews }).Equals(one));
+            && (other with
+            {
+                Drawing = one.Drawing,
+                Parts = one.Parts,
+                Bookmarks = one.Bookmarks,
+                ScaledViews = one.ScaledViews,
+
+                // What it was made from is no content, as with parts.
+                Inputs = one.Inputs,
+                OwnInputs = one.OwnInputs,
+                FrameInputs = one.FrameInputs,
+                PlacingInputs = one.PlacingInputs,
+            }).Equals(one));
 
     private static bool AreSame(ImmutableArray<DrawingItem> one, ImmutableArray<DrawingItem> other)
     {

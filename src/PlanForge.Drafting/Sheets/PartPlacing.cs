@@ -12,7 +12,8 @@ namespace PlanForge.Drafting.Sheets;
 /// </summary>
 internal sealed class PartPlacing
 {
-    private const string Nests = "Nests";
+    /// <summary>The kind of drawings of nests.</summary>
+    public const string Nests = "Nests";
 
     // On a smaller nest most parts have only a number beside them.
     private const double LeastNestScale = 0.2;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PlanForge.Airframe;
 using PlanForge.Airframe.Diagnostics;
+using PlanForge.Airframe.Inputs;
 using PlanForge.Drafting.Model;
 
 namespace PlanForge.Drafting.Sheets;
@@ -20,13 +21,46 @@ public sealed record PlanOptions(
     ImmutableArray<string> Notes,
     string Version)
 {
+    /// <summary>The design's name.</summary>
+    public string Name { get => Noted(field, Recording?.Name); init; } = Name;
+
+    /// <summary>The unit lengths are shown in.</summary>
+    public DisplayUnit Unit { get => Noted(field, Recording?.Unit); init; } = Unit;
+
+    /// <summary>Lines of the owner's own for every sheet.</summary>
+    public ImmutableArray<string> Notes { get => Noted(field, Recording?.Notes); init; } = Notes;
+
+    /// <summary>Notes what of the description is read for the sheets; null for options made by hand.</summary>
+    internal PlanRecording? Recording { get; init; }
+
     /// <summary>What a description asks for.</summary>
     /// <param name="airframe">The description.</param>
     /// <param name="version">Name and version of the tool.</param>
     public static PlanOptions Of(AirframeDescription airframe, string version)
     {
         ArgumentNullException.ThrowIfNull(airframe);
-        return new(airframe.Name, airframe.Issue, airframe.Sheets, airframe.DisplayUnit, [.. DrawnWith(airframe), .. AsBuiltNote.Of(airframe), .. airframe.Notes], version);
+        var log = new InputLog();
+        var watched = airframe.Watched(log);
+        var name = log.Record(() => watched.Name);
+        var unit = Recorded(log, () => watched.DisplayUnit);
+        ImmutableArray<string> lines = [];
+        var notes = Recorded(log, () => lines = [.. DrawnWith(watched), .. AsBuiltNote.Of(watched), .. watched.Notes]);
+        return new(name.Unnoted, watched.Issue, watched.Sheets, airframe.DisplayUnit, lines, version)
+        {
+            Recording = new(log, name.Inputs, unit, notes, Recorded(log, () => PlanRecording.ReadStock(watched))),
+        };
+    }
+
+    private static RecordedInputs Recorded<T>(InputLog log, Func<T> read) => log.Record(() =>
+    {
+        read();
+        return true;
+    }).Inputs;
+
+    private static T Noted<T>(T value, RecordedInputs? inputs)
+    {
+        inputs?.Use();
+        return value;
     }
 
     // A sheet that does not follow the file alone must say so.

@@ -1,9 +1,11 @@
 using System.Collections.Immutable;
 using PlanForge.Airframe.Diagnostics;
+using PlanForge.Airframe.Inputs;
 using PlanForge.Drafting.Measures;
 using PlanForge.Drafting.Model;
 using PlanForge.Drafting.Nests;
 using PlanForge.Parts;
+using PlanForge.Parts.Wording;
 
 namespace PlanForge.Drafting.Sheets;
 
@@ -32,22 +34,27 @@ public static class PlanSheets
         ArgumentNullException.ThrowIfNull(list);
         ArgumentNullException.ThrowIfNull(nests);
         ArgumentNullException.ThrowIfNull(kept);
+        var log = options.Recording?.Log ?? new();
         var title = options.Issue.Revision.Length > 0 ? $"{options.Name} rev. {options.Issue.Revision}" : options.Name;
-        var paper = Paper.Of(options.Sheets.Paper);
-        paper = options.Sheets.IsPortrait || paper.IsRoll ? paper : paper.Across();
-        var notes = new FootNotes(options.Notes, LinesUsed.Of(list.Parts).And(LinesUsed.Of(list.Arrangement)));
-        var layout = SheetLayout.Of(paper, notes.HeightFor);
-        var first = SheetLayout.Of(paper, notes.HeightFor, RevisionTable.HeightOf(options.Issue.Revisions));
+        var room = log.Record(() => SheetRoom.Of(options, list));
+        var (first, layout, notes) = room.Unnoted;
         var faults = Faults(options, first, notes).ToImmutableArray();
         if (!faults.IsEmpty)
         {
             return new(new(title, Language, []), faults);
         }
 
-        var placing = new PartPlacing(first, layout, new(options.Unit, options.Sheets.HasBothUnits), kept);
-        if (list.Arrangement is { } views && ArrangementSheet.Of(first, views, list.AirframeFigures, options) is { } arrangement)
+        var units = log.Record(() => new Units(new(options.Unit, options.Sheets.HasBothUnits)));
+        var placing = new PartPlacing(first, layout, units.Unnoted.Shown, kept);
+        var inputs = new SheetInputs(room.Inputs.ToSet(), units.Inputs.ToSet(), options.Recording?.Stock.ToSet() ?? InputSet.None, list);
+        if (list.Arrangement is { } views)
         {
-            placing.Begin(arrangement);
+            var arrangement = log.Record(() => ArrangementSheet.Of(first, views, list.AirframeFigures, options));
+            inputs = inputs with { Arrangement = list.ArrangementInputs.With(arrangement.Inputs.ToSet()) };
+            if (arrangement.Unnoted is { } sheet)
+            {
+                placing.Begin(sheet);
+            }
         }
 
         foreach (var kind in list.Parts.GroupBy(part => part.Kind, StringComparer.Ordinal))
@@ -63,9 +70,17 @@ public static class PlanSheets
 
         var furniture = new SheetFurniture(options, notes);
         var sheets = ImmutableArray.CreateBuilder<Sheet>(placing.Sheets.Count);
-        foreach (var sheet in placing.Sheets)
+        foreach (var open in placing.Sheets)
         {
-            sheets.Add(kept.Known(Finished(sheet, furniture, notes, sheets.Count + 1, placing.Sheets.Count, kept)));
+            var sheet = log.Record(() => Finished(open, furniture, notes, sheets.Count + 1, placing.Sheets.Count, kept));
+            var own = inputs.Own(open);
+            sheets.Add(kept.Known(sheet.Unnoted with
+            {
+                Inputs = own.With(SheetInputs.OfParts(open)),
+                OwnInputs = own,
+                FrameInputs = sheet.Inputs.ToSet(),
+                PlacingInputs = inputs.Placing,
+            }));
         }
 
         var warnings = placing.Warnings.Select(warning => Diagnostic.Warning(options.Sheets.At, warning));
@@ -132,4 +147,6 @@ public static class PlanSheets
             ScaledViews = [.. drawings.SelectMany(drawing => drawing.Item.ScaledViews.Select(view => view with { Place = view.Place.MovedBy(drawing.Move) }))],
         };
     }
+
+    private sealed record Units(ShownUnits Shown);
 }

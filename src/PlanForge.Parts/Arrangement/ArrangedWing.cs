@@ -62,6 +62,12 @@ public sealed record ArrangedWing(
             plan.QuarterChord(wing));
     }
 
+    /// <summary>Leading and trailing edge on the centre line alone.</summary>
+    internal static (Point3 Leading, Point3 Trailing) RootOf(WingShape wing) => Edges(wing, wing.Panels[0], 0);
+
+    /// <summary>The leading edge at the tip alone.</summary>
+    internal static Point3 TipLeading(WingShape wing) => wing.InPlace(wing.Panels[^1].OnChordLine(wing.Panels[^1].Length, 0));
+
     private static (Point3 Leading, Point3 Trailing) Edges(WingShape wing, WingPanel panel, double along) =>
         (wing.InPlace(panel.OnChordLine(along, 0)), wing.InPlace(panel.OnChordLine(along, 1)));
 }

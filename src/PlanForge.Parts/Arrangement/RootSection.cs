@@ -30,7 +30,7 @@ internal static class RootSection
         for (var i = 0; i <= StepCount; i++)
         {
             var w = Math.Max(WingShape.Nose, (double)i / StepCount);
-            var seat = wing.SeatAt(0, side, wing.Range(0, side, w, seatTape).From, w, seatTape);
+            var seat = wing.SeatAt(0, side, wing.RangeFrom(0, side, w, seatTape), w, seatTape);
             points.Add(new(seat.Point.X, seat.Point.Z));
         }
 

@@ -20,12 +20,17 @@ internal sealed class JointCrossSection(RiggedAirframe airframe)
 
     private readonly PartSketch _sketch = new();
 
-    /// <summary>Draws the part; null where the plane misses the wing.</summary>
+    /// <summary>Draws the part; null where the plane misses the wing or the body.</summary>
     /// <exception cref="CurveException">An outline folds.</exception>
     public Part? Draw(string kind)
     {
         var wing = airframe.Wing;
         var station = wing.InPlace(new Point3(wing.RootChord / 4, 0, 0)).X;
+        if (station < airframe.Body.From || station > airframe.Body.To)
+        {
+            return null;
+        }
+
         var outside = BodySection.Outside(airframe.Body, station);
         var reach = Math.Min(outside.Bounds.MaxX + Beside, wing.HalfSpan);
         if (WingCut.Half(wing, WingSide.Lower, 0, station, reach) is not { } lower

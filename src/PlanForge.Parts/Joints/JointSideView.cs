@@ -28,7 +28,7 @@ internal sealed class JointSideView
         Dowel = DowelAxis.Of(airframe);
         Bolt = BoltAxis.Of(airframe);
         Section = RootSection.Closed(ArcFitter.Fit(RootSection.Outline(airframe.Wing), Drawn.Tolerance));
-        Wing = ArrangedWing.Of(airframe.Wing);
+        Root = ArrangedWing.RootOf(airframe.Wing);
         var from = Math.Min(Section.Bounds.MinX, Dowel?.FrontStation ?? double.PositiveInfinity) - Beyond;
         Body = JointBody.Of(
             airframe, Math.Max(from, airframe.Body.From), Math.Min(Section.Bounds.MaxX + Beyond, airframe.Body.To));
@@ -43,8 +43,8 @@ internal sealed class JointSideView
     /// <summary>The wing's section on the centre line.</summary>
     public Path2 Section { get; }
 
-    /// <summary>The wing's places.</summary>
-    public ArrangedWing Wing { get; }
+    /// <summary>The wing's leading and trailing edge on the centre line.</summary>
+    public (Point3 Leading, Point3 Trailing) Root { get; }
 
     /// <summary>The body's side.</summary>
     public JointBody Body { get; }
@@ -86,7 +86,7 @@ internal sealed class JointSideView
     {
         foreach (var former in _airframe.Description.Formers)
         {
-            foreach (var station in (ReadOnlySpan<double>)[former.Station, former.Station + former.Thickness])
+            foreach (var (station, _) in FormerFaces.Between(former, Body.From, Body.To))
             {
                 if (station > Body.From && station < Body.To)
                 {
@@ -119,7 +119,7 @@ internal sealed class JointSideView
             return;
         }
 
-        double front = axis.FrontStation, rear = (2 * Wing.Root.Leading.X) - front, radius = axis.Dowels.Diameter / 2;
+        double front = axis.FrontStation, rear = (2 * Root.Leading.X) - front, radius = axis.Dowels.Diameter / 2;
         Point2 a = new(front, axis.HeightAt(front)), b = new(rear, axis.HeightAt(rear));
         var up = (b - a).Unit().Left * radius;
         _sketch.Line(LineUse.Hidden, Path2.Polyline(b + up, a + up, a - up, b - up));
@@ -163,7 +163,7 @@ internal sealed class JointSideView
 
     private void AddAxes()
     {
-        var (leading, trailing) = (Flat(Wing.Root.Leading), Flat(Wing.Root.Trailing));
+        var (leading, trailing) = (Flat(Root.Leading), Flat(Root.Trailing));
         var beyond = (trailing - leading).Unit() * Overhang;
         _sketch.Line(LineUse.Datum, leading, trailing + beyond);
         _sketch.Line(LineUse.Datum, new Point2(Body.From - Overhang, 0), new(Body.To + (2 * Overhang), 0));

@@ -28,7 +28,7 @@ internal static class JointTexts
     // Along the chord line, above: what stands out in front and the bolts' place in the first row, the chord in the second.
     private static void AddLengths(JointSideView view, PartSketch sketch)
     {
-        Point2 leading = JointSideView.Flat(view.Wing.Root.Leading), trailing = JointSideView.Flat(view.Wing.Root.Trailing);
+        Point2 leading = JointSideView.Flat(view.Root.Leading), trailing = JointSideView.Flat(view.Root.Trailing);
         var along = (trailing - leading).Unit();
 
         // Rows run along the chord: the first is clear of whatever stands highest above it.
@@ -57,8 +57,8 @@ internal static class JointTexts
     private static void AddFormers(RiggedAirframe airframe, JointSideView view, Bounds2 bounds, PartSketch sketch)
     {
         const double Apart = 2;
-        var leading = view.Wing.Root.Leading.X;
-        var stations = new List<double> { leading, view.Wing.Root.Trailing.X };
+        var leading = view.Root.Leading.X;
+        var stations = new List<double> { leading, view.Root.Trailing.X };
         foreach (var former in airframe.Description.Formers)
         {
             if (former.Station > view.Body.From && former.Station < view.Body.To)
@@ -84,7 +84,7 @@ internal static class JointTexts
     {
         const double Clear = 8;
         const double Foot = 4;
-        var trailing = view.Wing.Root.Trailing;
+        var trailing = view.Root.Trailing;
         Up(trailing.X, trailing.Z, view.Body.To + Clear);
         if (view.Dowel is { } dowel)
         {
@@ -120,11 +120,11 @@ internal static class JointTexts
         }
 
         sketch.Label("datum line", new(view.Body.To + 13, -1.25), Anchor.Start);
-        var (leading, trailing) = (JointSideView.Flat(view.Wing.Root.Leading), JointSideView.Flat(view.Wing.Root.Trailing));
+        var (leading, trailing) = (JointSideView.Flat(view.Root.Leading), JointSideView.Flat(view.Root.Trailing));
         var along = trailing - leading;
         var rise = leading.Y - trailing.Y;
         sketch.Label(
-            $"incidence {MeasureText.Angle(view.Wing.Incidence)}, rise {text.Coarse(rise)}",
+            $"incidence {MeasureText.Angle(airframe.Wing.Incidence)}, rise {text.Coarse(rise)}",
             leading + (along * 0.38) + (along.Unit().Left * 3.5),
             Anchor.Middle,
             along.Angle);
@@ -134,7 +134,7 @@ internal static class JointTexts
     {
         var text = airframe.Text;
         var rows = new List<ImmutableArray<string>>();
-        var root = view.Wing.Root;
+        var root = view.Root;
         Add("leading edge", root.Leading.X, root.Leading.Z);
         Add("trailing edge", root.Trailing.X, root.Trailing.Z);
         sketch.Figure("joint.trailing_edge.station", "Wing joint, station of the root trailing edge", root.Trailing.X, FigureQuantity.Length);

@@ -106,9 +106,14 @@ internal sealed class SaddleLine
                 return -1;
             }
 
-            var section = body.BayAt(point.Outer.X).At(point.Outer.X);
+            var bay = body.BayAt(point.Outer.X);
+            var section = bay.At(point.Outer.X);
             var withinHeight = Math.Min(section.Upper.Value - point.Outer.Z, point.Outer.Z - section.Lower.Value);
-            var withinLength = Math.Min(point.Outer.X - body.From, body.To - point.Outer.X);
+
+            // Only the end bays run on past the body.
+            var behindNose = bay.Index == 0 ? point.Outer.X - bay.From : double.PositiveInfinity;
+            var beforeTail = bay.Index == body.Bays.Length - 1 ? bay.To - point.Outer.X : double.PositiveInfinity;
+            var withinLength = Math.Min(behindNose, beforeTail);
             return Math.Min(withinHeight, withinLength);
         }
 

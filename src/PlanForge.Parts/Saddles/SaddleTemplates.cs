@@ -1,5 +1,6 @@
 using PlanForge.Airframe.Diagnostics;
 using PlanForge.Geometry;
+using PlanForge.Parts.Arrangement;
 using PlanForge.Parts.Dowels;
 using PlanForge.Parts.Shapes;
 
@@ -69,13 +70,8 @@ public sealed class SaddleTemplates : IPartKind
         foreach (var former in airframe.Description.Formers)
         {
             var axis = DowelAxis.Through(former, airframe);
-            foreach (var (station, face) in new[] { (former.Station, "front"), (former.Station + former.Thickness, "rear") })
+            foreach (var (station, isFront) in FormerFaces.Between(former, line.From - Reach, line.To + Reach))
             {
-                if (station < line.From - Reach || station > line.To + Reach)
-                {
-                    continue;
-                }
-
                 // The mark stands out of the saddle line, and beyond the dowels' cross where there is one.
                 var tip = line.AtStation(Math.Clamp(station, line.From, line.To))!.Value.Outer.Z + (into * 4);
                 if (axis is not null)
@@ -86,7 +82,7 @@ public sealed class SaddleTemplates : IPartKind
 
                 Point2 low = flat.At(station, flat.EdgeHeight), high = flat.At(station, tip);
                 sketch.Line(LineUse.Station, low, high, placement);
-                if (face == "front")
+                if (isFront)
                 {
                     var name = axis is null ? former.Name : $"{former.Name}, dowel axis {airframe.Text.Coarse(axis.HeightAt(station))}";
                     sketch.Label(name, placement.Apply(high + new Vector2(0, into * 3)));
@@ -139,7 +135,7 @@ public sealed class SaddleTemplates : IPartKind
     private static double WidestGap(RiggedAirframe airframe, SaddleLine line)
     {
         var marks = airframe.Description.Formers
-            .SelectMany(former => new[] { former.Station, former.Station + former.Thickness })
+            .SelectMany(former => FormerFaces.Between(former, line.From, line.To).Select(face => face.Station))
             .Where(station => station > line.From && station < line.To)
             .Append(line.From)
             .Append(line.To)

@@ -45,7 +45,7 @@ internal sealed class FuselageBay(int index, Recorded<double> from, Recorded<dou
     public double To => to.Value;
 
     /// <summary>The eight values along the body.</summary>
-    public FuselageCurves Curves => run.Curves.Value;
+    public FuselageCurves Curves => run.Curves;
 
     /// <summary>Notes that where the bay begins and ends was read.</summary>
     public void UseEnds()

@@ -41,14 +41,15 @@ internal sealed class FuselageInside(FuselageShape outside)
         var home = homeBay.Index;
         Foot? best = null;
 
-        // A foot lies at most one thickness from the plane; further from a fold than this no neighbour can matter.
-        var reach = outside.Skin.Thickest;
-        if (station > homeBay.From + reach && station < homeBay.To - reach)
+        // A foot lies at most one thickness of its own skins from the plane; further from a fold than this no neighbour can matter.
+        var reach = ThickestOf(zone);
+        bool isNearFront = station <= homeBay.From + reach, isNearRear = station >= homeBay.To - reach;
+        if (!isNearFront && !isNearRear)
         {
             return FootInPlane(homeBay, station, zone, v).Inner;
         }
 
-        for (var i = Math.Max(0, home - 1); i <= Math.Min(outside.Bays.Length - 1, home + 1); i++)
+        for (var i = Math.Max(0, isNearFront ? home - 1 : home); i <= Math.Min(outside.Bays.Length - 1, isNearRear ? home + 1 : home); i++)
         {
             var bay = outside.Bays[i];
             var foot = FootInPlane(bay, station, zone, v);
@@ -56,6 +57,19 @@ internal sealed class FuselageInside(FuselageShape outside)
         }
 
         return best!.Value.Inner;
+    }
+
+    private double ThickestOf(Zone zone)
+    {
+        var skin = outside.Skin;
+        return zone switch
+        {
+            Zone.Bottom => skin.Bottom,
+            Zone.Top => skin.Top,
+            Zone.Side => skin.Side,
+            Zone.LowerCorner => Math.Max(skin.Side, skin.Bottom),
+            _ => Math.Max(skin.Side, skin.Top),
+        };
     }
 
     /// <summary>Half-breadth of the inside at a station and height, mm; null above or below the inside.</summary>

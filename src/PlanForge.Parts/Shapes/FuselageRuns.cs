@@ -7,8 +7,8 @@ namespace PlanForge.Parts.Shapes;
 /// <summary>Curves through some neighbouring stations.</summary>
 /// <param name="First">Index of the first of them.</param>
 /// <param name="Last">Index of the last of them.</param>
-/// <param name="Curves">The curves, with what they were made from.</param>
-internal sealed record FuselageRun(int First, int Last, Recorded<FuselageCurves> Curves);
+/// <param name="Curves">The curves; each knows what it was made from.</param>
+internal sealed record FuselageRun(int First, int Last, FuselageCurves Curves);
 
 /// <summary>
 /// The curves of a body, bay by bay, made of no more stations than they depend on: a straight bay of its own two, a fair one of all
@@ -34,11 +34,7 @@ internal sealed class FuselageRuns
             return before;
         }
 
-        return _before = new(first, last, _log.Record(() =>
-        {
-            stretch.Inputs.Use();
-            return FuselageCurves.Through(_stations[first..(last + 1)]);
-        }));
+        return _before = new(first, last, FuselageCurves.Through(_stations[first..(last + 1)], stretch.Inputs, _log));
     }
 
     private Range Stretch(int bay)

@@ -79,10 +79,18 @@ public sealed class FuselageShape
     public double HalfBreadthAt(double station, double height) => BayAt(station).At(station).HalfBreadthAt(height).Value;
 
     /// <summary>Height of the top on the centre line at a station, mm.</summary>
-    public double UpperAt(double station) => BayAt(station).At(station).Upper.Value;
+    public double UpperAt(double station)
+    {
+        var bay = BayAt(station);
+        return bay.Curves.Upper.At(bay.Span, station).Value;
+    }
 
     /// <summary>Height of the bottom on the centre line at a station, mm.</summary>
-    public double LowerAt(double station) => BayAt(station).At(station).Lower.Value;
+    public double LowerAt(double station)
+    {
+        var bay = BayAt(station);
+        return bay.Curves.Lower.At(bay.Span, station).Value;
+    }
 
     /// <summary>The side as a surface over station (u) and height (v), by the functions of one bay.</summary>
     internal static Dual3 SideAt(FuselageBay bay, double station, double height)

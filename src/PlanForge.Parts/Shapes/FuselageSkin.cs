@@ -21,7 +21,4 @@ public sealed class FuselageSkin
 
     /// <summary>Bottom, mm.</summary>
     public double Bottom => _bottom.Value;
-
-    /// <summary>The thickest of them, mm.</summary>
-    public double Thickest => Math.Max(Side, Math.Max(Top, Bottom));
 }

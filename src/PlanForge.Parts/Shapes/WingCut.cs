@@ -21,6 +21,11 @@ internal static class WingCut
     /// <returns>Exact samples; null where the plane misses the wing on the centre line.</returns>
     public static ImmutableArray<CurveSample>? Half(WingShape wing, WingSide side, double seatTape, double station, double halfBreadth)
     {
+        if (IsFarFrom(wing, seatTape, station))
+        {
+            return null;
+        }
+
         var samples = ImmutableArray.CreateBuilder<CurveSample>();
         int? panelBefore = null;
         var yBefore = 0.0;
@@ -45,9 +50,17 @@ internal static class WingCut
         return samples.ToImmutable();
     }
 
+    // Before or behind all that a section of the root's chord can reach at up to 45 degrees of incidence, and the tape on it: the wing's shape
+    // is not asked.
+    private static bool IsFarFrom(WingShape wing, double seatTape, double station)
+    {
+        var (front, chord, tape) = (wing.Station, wing.RootChord, 1 + (10 * seatTape));
+        return station < front - (chord / 2) - tape || station > front + (1.25 * chord) + tape;
+    }
+
     /// <summary>Height of the line at a half-breadth, mm; null where the plane misses the wing.</summary>
     public static double? HeightAt(WingShape wing, WingSide side, double seatTape, double station, double halfBreadth) =>
-        At(wing, side, seatTape, station, halfBreadth)?.Sample.Point.Y;
+        halfBreadth == 0 && IsFarFrom(wing, seatTape, station) ? null : At(wing, side, seatTape, station, halfBreadth)?.Sample.Point.Y;
 
     private static (CurveSample Sample, int Panel)? At(WingShape wing, WingSide side, double seatTape, double station, double y)
     {

@@ -49,34 +49,38 @@ internal sealed record WingPanel(
     private readonly (double Inner, double Outer) _chords = (InnerChord, OuterChord);
     private readonly (double Inner, double Outer) _twists = (InnerTwist, OuterTwist);
 
-    public Point3 Start { get => Frame(field); init; } = Start;
+    public Point3 Start { get => Noted(field, Inputs?.Start); init; } = Start;
 
-    public double Length { get => Frame(field); init; } = Length;
+    public double Length { get => Noted(field, Inputs?.Length); init; } = Length;
 
-    public double Dihedral { get => Frame(field); init; } = Dihedral;
+    public double Dihedral { get => Noted(field, Inputs?.Dihedral); init; } = Dihedral;
 
-    public double Sweep { get => Frame(field); init; } = Sweep;
+    public double Sweep { get => Noted(field, Inputs?.Sweep); init; } = Sweep;
 
-    public Section Inner { get => Form(field); init; } = Inner;
+    public Section Inner { get => Noted(field, Inputs?.Sections); init; } = Inner;
 
-    public Section Outer { get => Form(field); init; } = Outer;
+    public Section Outer { get => Noted(field, Inputs?.Sections); init; } = Outer;
 
-    public double InnerChord { get => Form(field); init; } = InnerChord;
+    public double InnerChord { get => Noted(field, Inputs?.Chords); init; } = InnerChord;
 
-    public double OuterChord { get => Form(field); init; } = OuterChord;
+    public double OuterChord { get => Noted(field, Inputs?.Chords); init; } = OuterChord;
 
-    public double InnerTwist { get => Form(field); init; } = InnerTwist;
+    public double InnerTwist { get => Noted(field, Inputs?.Twists); init; } = InnerTwist;
 
-    public double OuterTwist { get => Form(field); init; } = OuterTwist;
+    public double OuterTwist { get => Noted(field, Inputs?.Twists); init; } = OuterTwist;
 
-    /// <summary>What place and direction of the panel were made from, or null.</summary>
-    public RecordedInputs? FrameInputs { get; init; }
-
-    /// <summary>What its sections, chords and twists were made from, or null.</summary>
-    public RecordedInputs? FormInputs { get; init; }
+    /// <summary>What each of these was made from, or null.</summary>
+    public PanelInputs? Inputs { get; init; }
 
     /// <summary>The outer end's leading edge.</summary>
-    public Point3 End => Start + new Vector3(Sweep, Length * _tilt.Cos, Length * _tilt.Sin);
+    public Point3 End
+    {
+        get
+        {
+            Inputs?.Dihedral.Use();
+            return Start + new Vector3(Sweep, Length * _tilt.Cos, Length * _tilt.Sin);
+        }
+    }
 
     /// <summary>Chord at a distance along the panel, mm; runs on past the ends.</summary>
     public double ChordAt(double along) => InnerChord + ((OuterChord - InnerChord) * along / Length);
@@ -84,6 +88,7 @@ internal sealed record WingPanel(
     /// <summary>A point of the chord line at a distance along the panel; fraction 0 is its leading, 1 its trailing edge.</summary>
     public Point3 OnChordLine(double along, double fraction)
     {
+        Inputs?.Dihedral.Use();
         var t = along / Length;
         var (sin, cos) = Math.SinCos(InnerTwist + ((OuterTwist - InnerTwist) * t));
         var fromQuarter = (fraction - 0.25) * ChordAt(along);
@@ -105,8 +110,7 @@ internal sealed record WingPanel(
     /// <summary>The surface in its own section plane: aft of the inner end's leading edge, and up along the panel's normal, mm.</summary>
     public (Dual Aft, Dual Up) InSectionPlane(WingSide side, Dual along, double w)
     {
-        FrameInputs?.Use();
-        FormInputs?.Use();
+        Inputs?.All.Use();
         var fraction = along * (1 / _along.Length);
         var chord = _chords.Inner + ((_chords.Outer - _chords.Inner) * fraction);
         var twist = _twists.Inner + ((_twists.Outer - _twists.Inner) * fraction);
@@ -153,15 +157,9 @@ internal sealed record WingPanel(
         return along;
     }
 
-    private T Frame<T>(T value)
+    private static T Noted<T>(T value, RecordedInputs? inputs)
     {
-        FrameInputs?.Use();
-        return value;
-    }
-
-    private T Form<T>(T value)
-    {
-        FormInputs?.Use();
+        inputs?.Use();
         return value;
     }
 
@@ -180,3 +178,22 @@ internal sealed record WingPanel(
             y + (fraction * (new Dual(outer.Y, 0, outer.Dy) - y)));
     }
 }
+
+/// <summary>What the values of a panel were made from.</summary>
+/// <param name="Start">Where the inner end lies.</param>
+/// <param name="Length">Its length.</param>
+/// <param name="Dihedral">Its dihedral.</param>
+/// <param name="Sweep">Its sweep.</param>
+/// <param name="Sections">The sections at both ends.</param>
+/// <param name="Chords">The chords at both ends.</param>
+/// <param name="Twists">The twists at both ends.</param>
+/// <param name="All">All of these: the surface.</param>
+internal sealed record PanelInputs(
+    RecordedInputs Start,
+    RecordedInputs Length,
+    RecordedInputs Dihedral,
+    RecordedInputs Sweep,
+    RecordedInputs Sections,
+    RecordedInputs Chords,
+    RecordedInputs Twists,
+    RecordedInputs All);

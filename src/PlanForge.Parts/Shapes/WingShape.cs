@@ -21,15 +21,21 @@ public sealed class WingShape
     /// </summary>
     internal const double Nose = 1e-8;
 
+    private readonly Recorded<double> _incidence;
+    private readonly Recorded<double> _station;
     private readonly Recorded<Seat> _seat;
     private readonly Recorded<double> _rootChord;
     private readonly Recorded<ImmutableArray<WingPanel>> _panels;
 
-    private WingShape(Recorded<Seat> seat, Recorded<double> rootChord, Recorded<ImmutableArray<WingPanel>> panels) =>
-        (_seat, _rootChord, _panels) = (seat, rootChord, panels);
+    private WingShape(
+        Recorded<double> incidence, Recorded<double> station, Recorded<Seat> seat, Recorded<double> rootChord, Recorded<ImmutableArray<WingPanel>> panels) =>
+        (_incidence, _station, _seat, _rootChord, _panels) = (incidence, station, seat, rootChord, panels);
 
     /// <summary>Angle of the root chord line to the datum line, radians, leading edge up positive.</summary>
-    public double Incidence => _seat.Value.Incidence;
+    public double Incidence => _incidence.Value;
+
+    /// <summary>Station of the root leading edge, mm.</summary>
+    internal double Station => _station.Value;
 
     /// <summary>Root chord, mm.</summary>
     public double RootChord => _rootChord.Value;
@@ -56,13 +62,16 @@ public sealed class WingShape
             before = panels[i];
         }
 
+        var incidence = log.RecordNumber(chordIncidence);
+        var station = log.RecordNumber(() => description.LeadingEdge.Station);
         var seat = log.Record(() =>
         {
-            var (incidence, leadingEdge) = (chordIncidence(), description.LeadingEdge);
-            var (sin, cos) = Math.SinCos(incidence);
-            return new Seat(incidence, sin, cos, leadingEdge.Station, leadingEdge.Height);
+            var (sin, cos) = Math.SinCos(incidence.Value);
+            return new Seat(sin, cos, station.Value, description.LeadingEdge.Height);
         });
         return new(
+            incidence,
+            station,
             seat,
             log.RecordNumber(() => description.Root.Chord),
             log.Record(() =>
@@ -75,19 +84,37 @@ public sealed class WingShape
     private static WingPanel Panel(WingDescription description, ImmutableArray<PanelDescription> described, int index, WingPanel? before, InputLog log)
     {
         var panel = described[index];
-        var frame = log.Record(() => new Frame(before?.End ?? Point3.Origin, panel.Length, panel.Dihedral, panel.Sweep));
-        var form = log.Record(() =>
+        var inner = index == 0 ? description.Root : described[index - 1].Tip;
+        var start = log.Record(() => new Joint(before?.End ?? Point3.Origin));
+        var length = log.RecordNumber(() => panel.Length);
+        var dihedral = log.RecordNumber(() => panel.Dihedral);
+        var sweep = log.RecordNumber(() => panel.Sweep);
+        var sections = log.Record(() => new Sections(inner.Section, panel.Tip.Section));
+        var chords = log.Record(() => new Ends(inner.Chord, panel.Tip.Chord));
+        var twists = log.Record(() => new Ends(index == 0 ? 0 : described[index - 1].Twist, panel.Twist));
+        var all = log.Record(() =>
         {
-            var inner = index == 0 ? description.Root : described[index - 1].Tip;
-            var twist = index == 0 ? 0 : described[index - 1].Twist;
-            return new Form(inner.Section, panel.Tip.Section, inner.Chord, panel.Tip.Chord, twist, panel.Twist);
+            foreach (var inputs in (ReadOnlySpan<RecordedInputs>)[start.Inputs, length.Inputs, dihedral.Inputs, sweep.Inputs, sections.Inputs, chords.Inputs, twists.Inputs])
+            {
+                inputs.Use();
+            }
+
+            return true;
         });
-        var (at, shape) = (frame.Unnoted, form.Unnoted);
+        var (chord, twist) = (chords.Unnoted, twists.Unnoted);
         return new(
-            at.Start, at.Length, at.Dihedral, shape.Inner, shape.Outer, shape.InnerChord, shape.OuterChord, shape.InnerTwist, shape.OuterTwist, at.Sweep)
+            start.Unnoted.At,
+            length.Unnoted,
+            dihedral.Unnoted,
+            sections.Unnoted.Inner,
+            sections.Unnoted.Outer,
+            chord.Inner,
+            chord.Outer,
+            twist.Inner,
+            twist.Outer,
+            sweep.Unnoted)
         {
-            FrameInputs = frame.Inputs,
-            FormInputs = form.Inputs,
+            Inputs = new(start.Inputs, length.Inputs, dihedral.Inputs, sweep.Inputs, sections.Inputs, chords.Inputs, twists.Inputs, all.Inputs),
         };
     }
 
@@ -114,11 +141,17 @@ public sealed class WingShape
     internal (double From, double To) Range(int panel, WingSide side, double w, double seatTape)
     {
         var it = Panels[panel];
-        var innerTilt = panel == 0 ? 0 : (Panels[panel - 1].Dihedral + it.Dihedral) / 2;
-        var from = it.MitreAt(side, w, seatTape, it.Start, innerTilt);
+        var from = RangeFrom(panel, side, w, seatTape);
         return panel == Panels.Length - 1
             ? (from, it.Length)
             : (from, it.MitreAt(side, w, seatTape, it.End, (it.Dihedral + Panels[panel + 1].Dihedral) / 2));
+    }
+
+    /// <summary>Where that surface begins alone.</summary>
+    internal double RangeFrom(int panel, WingSide side, double w, double seatTape)
+    {
+        var it = Panels[panel];
+        return it.MitreAt(side, w, seatTape, it.Start, panel == 0 ? 0 : (Panels[panel - 1].Dihedral + it.Dihedral) / 2);
     }
 
     /// <summary>A place on or near the wing given in its own axes before incidence: x aft along the root chord, y, z up.</summary>
@@ -140,10 +173,12 @@ public sealed class WingShape
             (own.Z * seat.Cos) - (own.X * seat.Sin) + seat.Height);
     }
 
-    private sealed record Frame(Point3 Start, double Length, double Dihedral, double Sweep);
+    private sealed record Joint(Point3 At);
 
-    private sealed record Form(Section Inner, Section Outer, double InnerChord, double OuterChord, double InnerTwist, double OuterTwist);
+    private sealed record Sections(Section Inner, Section Outer);
+
+    private sealed record Ends(double Inner, double Outer);
 
     /// <summary>Where the root leading edge lies and how the wing is turned about it.</summary>
-    private sealed record Seat(double Incidence, double Sin, double Cos, double Station, double Height);
+    private sealed record Seat(double Sin, double Cos, double Station, double Height);
 }

@@ -35,6 +35,10 @@ internal static class ComparisonReport
             {
                 json.WriteNumber("was", was.Number);
             }
+            else
+            {
+                WriteArray(json, "causes", comparison.CausesOf(sheet), value => WriteValue(json, value));
+            }
         });
         WriteArray(json, "sheets_gone", comparison.GoneSheets, sheet =>
         {

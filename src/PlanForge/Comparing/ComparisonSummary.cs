@@ -84,6 +84,11 @@ internal sealed class ComparisonSummary
     {
         _text.Append("\nSheets:\n");
         Add("print", _comparison.Sheets.Where(sheet => sheet.Was is null).Select(sheet => Number(sheet.Sheet.Number)));
+        foreach (var alike in _comparison.Sheets.GroupBy(sheet => CauseText.Of(_comparison.CausesOf(sheet))).Where(group => group.Key.Length > 0))
+        {
+            _text.Append("    ").AppendJoin(", ", alike.Select(sheet => Number(sheet.Sheet.Number))).Append($" by {alike.Key}\n");
+        }
+
         Add("keep", _comparison.Sheets.Where(sheet => sheet.Was is not null).Select(sheet => sheet.Was!.Number == sheet.Sheet.Number
             ? Number(sheet.Sheet.Number)
             : $"{Number(sheet.Was.Number)} (now {Number(sheet.Sheet.Number)})"));

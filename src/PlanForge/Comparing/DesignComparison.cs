@@ -47,5 +47,22 @@ internal sealed record DesignComparison(
         ? []
         : Values.Where(value => part.New?.Inputs.Covers(value.Path) == true || part.Old?.Inputs.Covers(value.Path) == true);
 
+    /// <summary>
+    /// The values that differ and are behind a sheet that must be printed though no part on it changed: what it reads itself, else what put
+    /// other parts on it. None for a sheet that is kept, or of which a part says why.
+    /// </summary>
+    public IEnumerable<ValueChange> CausesOf(SheetComparison sheet)
+    {
+        if (sheet.Was is not null || Parts.Parts.Any(part => part.State != PartState.Same && sheet.Sheet.Parts.Contains(part.Part.Id)))
+        {
+            return [];
+        }
+
+        var now = New.Sheets.Sheets.First(drawn => drawn.Number == sheet.Sheet.Number);
+        var was = Old.Sheets.Sheets.FirstOrDefault(drawn => drawn.Title == now.Title && drawn.Parts.SequenceEqual(now.Parts));
+        var own = Values.Where(value => now.OwnInputs.Covers(value.Path) || was?.OwnInputs.Covers(value.Path) == true).ToList();
+        return own.Count > 0 ? own : Values.Where(value => now.PlacingInputs.Covers(value.Path));
+    }
+
     private static PartList ListOf(Design design) => new(design.Parts, [], []) { AirframeFigures = design.AirframeFigures };
 }

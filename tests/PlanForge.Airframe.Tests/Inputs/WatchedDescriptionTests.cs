@@ -1,5 +1,6 @@
 using System.Collections;
 using System.Reflection;
+using PlanForge.Airframe.Described;
 using PlanForge.Airframe.Inputs;
 using PlanForge.Airframe.Sections;
 
@@ -36,6 +37,41 @@ public class WatchedDescriptionTests
             }
         });
         Assert.True(silent.Count == 0, string.Join('\n', silent.Distinct()));
+    }
+
+    // Without what was measured as such, which holds the design too: what the airframe that is drawn reads.
+    [Fact]
+    public void Measured_values_are_read_in_place_of_the_designed_ones()
+    {
+        var read = Description.Read(Description.Complete);
+        var log = new InputLog();
+        var drawn = (read.Airframe! with { AsBuilt = null }).Watched(log);
+        var inputs = log.Record(() => ReadAll(drawn)).Inputs.ToSet();
+        var measured = read.ListValues().Values.Where(value => value.Path.StartsWith("as_built.", StringComparison.Ordinal) && value.Kind == ValueKind.Length).ToArray();
+        Assert.Equal(18, measured.Length);
+        Assert.All(measured, value => Assert.True(inputs.Covers(value.Path), value.Path));
+        Assert.DoesNotContain("as_built", inputs.Paths);
+        Assert.All(
+            new[] { "formers[F3].station", "formers[F3].thickness", "formers[F7].station", "fuselage.skin.side", "fuselage.skin.bottom" },
+            path => Assert.False(inputs.Covers(path), path));
+    }
+
+    [Fact]
+    public void What_was_measured_stands_behind_nothing_but_what_it_was_taken_over_into()
+    {
+        var log = new InputLog();
+        var drawn = Description.Read(Description.Complete).Airframe!.Watched(log);
+        string[] Of(Func<object> read) => [.. log.Record(read).Inputs.ToSet().Paths.Where(path => !path.EndsWith("[]", StringComparison.Ordinal))];
+        Assert.Equal(["as_built.formers[F3].thickness"], Of(() => drawn.Formers[1].Thickness));
+        Assert.Equal(["formers[F1].station"], Of(() => drawn.Formers[0].Station));
+        Assert.Equal(["as_built.fuselage[1].station", "as_built.fuselage[1].upper"], Of(() => drawn.Fuselage.Stations[1].Upper));
+        Assert.Equal(["as_built.fuselage[2].station"], Of(() => drawn.Fuselage.Stations[2].Station));
+        Assert.Equal(
+            ["as_built.fuselage[1].breadth", "as_built.fuselage[1].station", "fuselage.stations[2].half_breadth"],
+            Of(() => drawn.Fuselage.Stations[1].UpperHalfBreadth));
+        Assert.Equal(["as_built.wing.root.chord", "as_built.wing.tips[1].panel"], Of(() => drawn.Wing.Root.Chord));
+        Assert.Equal(["as_built.skin.top"], Of(() => drawn.Fuselage.Skin.Top));
+        Assert.Equal(["as_built.stock[ply 4].thickness"], Of(() => drawn.Stock[1].Thickness));
     }
 
     [Fact]

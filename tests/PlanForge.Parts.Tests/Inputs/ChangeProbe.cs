@@ -33,9 +33,7 @@ internal sealed class ChangeProbe
     /// </summary>
     public List<PartChange>? Move(DescribedValue value, double share)
     {
-        var text = ChangedText.With(_text, value.Path, ChangedText.Moved(value, share)!);
-        var read = AirframeReader.Read("probe.yaml", text, _files);
-        if (read.Airframe is not { } airframe)
+        if (Read(value, ChangedText.Moved(value, share)!) is not { } read)
         {
             return null;
         }
@@ -47,7 +45,7 @@ internal sealed class ChangeProbe
         }
 
         Assert.True(changed is [var only] && only == value.Path, $"{value.Path}: changed {string.Join(", ", changed)}");
-        var parts = PartList.Of(airframe);
+        var parts = PartList.Of(read.Airframe!);
         if (parts.Parts.IsEmpty)
         {
             return null;
@@ -61,6 +59,31 @@ internal sealed class ChangeProbe
             _before[part.Id] != after[part.Id],
             _parts.Parts.Single(old => old.Id == part.Id).Inputs.Covers(value.Path),
             part.Inputs.Covers(value.Path)))];
+    }
+
+    /// <summary>Moves a value by so little that nothing else is decided, in the direction that the description allows.</summary>
+    public List<PartChange>? MoveALittle(DescribedValue value) => Move(value, 0.003) ?? Move(value, -0.003) ?? Move(value, 0.00001);
+
+    /// <summary>The parts among whose inputs a value is.</summary>
+    public IEnumerable<string> UsersOf(DescribedValue value) => _parts.Parts.Where(part => part.Inputs.Covers(value.Path)).Select(part => part.Id);
+
+    /// <summary>The parts that are not what they were, or gone, when something else stands for a value; none when the description no longer holds with the new value.</summary>
+    public ISet<string> ChangedBy(DescribedValue value, string moved)
+    {
+        var after = Read(value, moved) is { } read ? PartList.Of(read.Airframe!) : null;
+        if (after is null || after.Parts.IsEmpty)
+        {
+            return new HashSet<string>();
+        }
+
+        var texts = PartText.OfAll(after);
+        return _before.Where(part => texts.GetValueOrDefault(part.Key) != part.Value).Select(part => part.Key).ToHashSet();
+    }
+
+    private ReadResult? Read(DescribedValue value, string moved)
+    {
+        var read = AirframeReader.Read("probe.yaml", ChangedText.With(_text, value.Path, moved), _files);
+        return read.Airframe is null ? null : read;
     }
 }
 

@@ -38,12 +38,36 @@ internal static class ChangedText
             return Text(number + 1);
         }
 
+        if (value.Path.EndsWith(".panel", StringComparison.Ordinal))
+        {
+            return Text(number == 1 ? 2 : number - 1);
+        }
+
         return value.Kind switch
         {
             ValueKind.Length => $"{Text(number == 0 ? share : number * (1 + share))} mm",
             ValueKind.Angle => $"{Text((number == 0 ? share : number * (1 + share) * 180 / Math.PI))} deg",
             _ => Text(number == 0 ? share : number * (1 + share)),
         };
+    }
+
+    /// <summary>A number far from where it is, both ways and by several sizes, as text: by shares of itself, and by lengths and angles as large as a design has them.</summary>
+    public static IEnumerable<string> MovedFar(DescribedValue value)
+    {
+        double[] shares = [0.1, -0.1, 0.4, -0.4, 1.5, -0.8, 5, -3];
+        double[] more = value.Kind switch
+        {
+            ValueKind.Length => [20, -20, 80, -80, 250, -250, 500, -500, 800],
+            ValueKind.Angle => [0.1, -0.1, 0.4, -0.4],
+            _ => [],
+        };
+        if (value.Kind is ValueKind.Length or ValueKind.Angle && Number(value.Value) is var number)
+        {
+            return shares.Where(_ => number != 0).Select(share => number * (1 + share)).Concat(more.Select(by => number + by))
+                .Select(moved => value.Kind == ValueKind.Length ? $"{Text(moved)} mm" : $"{Text(moved * 180 / Math.PI)} deg");
+        }
+
+        return shares.Select(share => Moved(value, share)!).Distinct();
     }
 
     private static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);

@@ -32,6 +32,24 @@ public class WingJointTests
         }
     }
 
+    // Run on behind its end the body's ellipse has shrunk to nothing: there is no cross-section to draw.
+    [Fact]
+    public void A_wing_whose_quarter_chord_lies_behind_the_body_is_told_of_not_crashed_on()
+    {
+        const string Text = """
+            planforge: 1
+            name: Test
+            units: mm
+            wing: {leading_edge: {station: 282, height: 20}, incidence: 2 deg, root: {section: naca 2412, chord: 150}, panels: [{length: 400}]}
+            fuselage:
+              stations:
+                - {station: 0, half_breadth: 30, upper: 30, lower: -30}
+                - {station: 300, half_breadth: 1, upper: 22, lower: 16, shape: ellipse}
+            """;
+        var list = PartList.Of(Airframe.Reading.AirframeReader.Read("t.yaml", Text, _ => null).Airframe!);
+        Assert.Contains(list.Findings, finding => finding.Severity == Airframe.Diagnostics.Severity.Error);
+    }
+
     [Fact]
     public void The_body_goes_on_at_its_own_height_before_and_behind_the_seat()
     {

@@ -70,6 +70,17 @@ public sealed class CompareCommandTests : IDisposable
     }
 
     [Fact]
+    public void A_sheet_that_must_be_printed_though_no_part_on_it_changed_says_why()
+    {
+        var sheets = Compare(Two, Two + "sheets: {projection: third angle}\n").GetProperty("sheets").EnumerateArray().ToArray();
+
+        Assert.Equal(("reprint", "General arrangement"), (Text(sheets[0], "do"), Text(sheets[0], "title")));
+        Assert.Equal(["sheets.projection"], sheets[0].GetProperty("causes").EnumerateArray().Select(cause => Text(cause, "path")));
+        Assert.All(sheets[1..], sheet => Assert.Equal("keep", Text(sheet, "do")));
+        Assert.Contains("\nSheets:\n  print 1\n    1 by sheets.projection first angle -> third angle\n", Run("old.yaml", "new.yaml").Results, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Parts_come_and_go()
     {
         var found = Compare(Two, SmallDesign.Text);

@@ -17,15 +17,13 @@ public sealed class CradleParts : IPartKind
     public IEnumerable<Part> Make(RiggedAirframe airframe, ICollection<Diagnostic> findings)
     {
         var cradles = airframe.Description.Bench.Cradles;
-        var stations = CradleStations.Of(airframe);
-        var board = -BoardHeight.OfDatum(airframe);
         var foot = JigSizes.Of(airframe.Description.DisplayUnit).FootHeight;
         var made = new List<Part>();
-        foreach (var (name, station) in new[] { ("front", stations.Front), ("rear", stations.Rear) })
+        foreach (var (name, station) in new (string, Func<RiggedAirframe, double>)[] { ("front", CradleStations.FrontOf), ("rear", CradleStations.RearOf) })
         {
             // What it warns of goes into no part.
-            airframe.Inputs.Aside(() => CheckPlace(name, station, airframe, findings));
-            if (ShapeGuard.Make(airframe, $"the {name} cradle", cradles.At, findings, () => Cradle(airframe, name, station, board, foot, findings)) is { } cradle)
+            airframe.Inputs.Aside(() => CheckPlace(name, station(airframe), airframe, findings));
+            if (ShapeGuard.Make(airframe, $"the {name} cradle", cradles.At, findings, () => Cradle(airframe, name, station(airframe), foot, findings)) is { } cradle)
             {
                 made.Add(cradle);
             }
@@ -33,13 +31,23 @@ public sealed class CradleParts : IPartKind
 
         if (made.Count > 0)
         {
-            // Their number follows from the cradles that could be made.
-            var feet = Foot(airframe, foot, 2 * made.Count);
-            made.Add(made.Aggregate(feet, (part, cradle) => part with { Inputs = part.Inputs.With(cradle.Inputs) }));
+            var isSure = airframe.Inputs.Record(() => IsSureOfWood(airframe));
+            if (ShapeGuard.Make(airframe, "the feet of the cradles", cradles.At, findings, () =>
+            {
+                isSure.Inputs.Use();
+                return Foot(airframe, foot, 2 * made.Count);
+            }) is { } feet)
+            {
+                // Their number follows from the cradles that could be made.
+                made.Add(isSure.Unnoted ? feet : made.Aggregate(feet, (part, cradle) => part with { Inputs = part.Inputs.With(cradle.Inputs) }));
+            }
         }
 
         return made;
     }
+
+    // The body stands the clearance above the board at its lowest place, give or take what is between two probes: more anywhere else.
+    private static bool IsSureOfWood(RiggedAirframe airframe) => airframe.Description.Bench.Clearance > LeastWood + 1;
 
     private static void CheckPlace(string name, double station, RiggedAirframe airframe, ICollection<Diagnostic> findings)
     {
@@ -63,8 +71,9 @@ public sealed class CradleParts : IPartKind
         }
     }
 
-    private Part? Cradle(RiggedAirframe airframe, string name, double station, double board, double foot, ICollection<Diagnostic> findings)
+    private Part? Cradle(RiggedAirframe airframe, string name, double station, double foot, ICollection<Diagnostic> findings)
     {
+        var board = -BoardHeight.OfDatum(airframe);
         var (cradles, text) = (airframe.Description.Bench.Cradles, airframe.Text);
         if (CradleOutline.Of(airframe, station, board) is not { } outline || outline.Bottom - board < LeastWood)
         {

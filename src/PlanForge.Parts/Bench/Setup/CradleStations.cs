@@ -14,18 +14,40 @@ internal readonly record struct CradleStations(double Front, double Rear)
     /// The stations as described; else at a quarter and three quarters of the body's length, or half way to its end where a low wing
     /// is in the way, in the middle under a former that is near and has nothing left on below.
     /// </summary>
-    public static CradleStations Of(RiggedAirframe airframe)
+    public static CradleStations Of(RiggedAirframe airframe) => new(FrontOf(airframe), RearOf(airframe));
+
+    /// <summary>The station of the front cradle alone, mm.</summary>
+    public static double FrontOf(RiggedAirframe airframe)
     {
-        var (cradles, body) = (airframe.Description.Bench.Cradles, airframe.Body);
-        var length = body.To - body.From;
-        double front = body.From + (length / 4), rear = body.To - (length / 4);
-        if (LowWing(airframe) is { } wing)
+        if (airframe.Description.Bench.Cradles.Front is { } given)
         {
-            front = front + cradles.Thickness > wing.From ? (body.From + Math.Clamp(wing.From, body.From, body.To)) / 2 : front;
-            rear = rear - cradles.Thickness < wing.To ? (body.To + Math.Clamp(wing.To, body.From, body.To)) / 2 : rear;
+            return given;
         }
 
-        return new(cradles.Front ?? Chosen(front, airframe), cradles.Rear ?? Chosen(rear, airframe));
+        var body = airframe.Body;
+        var front = body.From + ((body.To - body.From) / 4);
+        return Chosen(
+            LowWing(airframe) is { } wing && front + airframe.Description.Bench.Cradles.Thickness > wing.From
+                ? (body.From + Math.Clamp(wing.From, body.From, body.To)) / 2
+                : front,
+            airframe);
+    }
+
+    /// <summary>The station of the rear cradle alone, mm.</summary>
+    public static double RearOf(RiggedAirframe airframe)
+    {
+        if (airframe.Description.Bench.Cradles.Rear is { } given)
+        {
+            return given;
+        }
+
+        var body = airframe.Body;
+        var rear = body.To - ((body.To - body.From) / 4);
+        return Chosen(
+            LowWing(airframe) is { } wing && rear - airframe.Description.Bench.Cradles.Thickness < wing.To
+                ? (body.To + Math.Clamp(wing.To, body.From, body.To)) / 2
+                : rear,
+            airframe);
     }
 
     /// <summary>The stations that a wing under the body takes on the centre line, mm; null for a high wing.</summary>
@@ -46,6 +68,11 @@ internal readonly record struct CradleStations(double Front, double Rear)
         var best = middle;
         foreach (var former in airframe.Description.Formers)
         {
+            if (former.Station - middle >= reach)
+            {
+                continue;
+            }
+
             var place = former.Station + (former.Thickness / 2);
             var distance = Math.Abs(place - middle);
             if (distance < reach && BoardHeight.HangsTo(former, airframe) is null && !IsUnderWing(place, airframe))

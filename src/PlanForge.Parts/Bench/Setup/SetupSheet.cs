@@ -15,8 +15,8 @@ public sealed class SetupSheet : IPartKind
     {
         var targets = SetupTargets.Of(airframe);
         var views = new SetupViews(airframe, targets);
-        Func<Part>[] makes =
-        [
+        foreach (var make in new Func<Part>[]
+        {
             () => View("bench-from-tail", "Set-up, seen from the tail", views.AddFromTail),
             () => View("bench-from-port", "Set-up, seen from the left (port)", views.AddFromPort),
             () => View("bench-from-above", "Set-up, seen from above", views.AddFromAbove),
@@ -24,10 +24,12 @@ public sealed class SetupSheet : IPartKind
             () => Places(airframe, targets),
             () => View("bench-steps", "Steps at the board", sketch => AddSteps(airframe.WingSide, airframe.Text, sketch)),
             () => Angles(airframe, targets),
-        ];
-        foreach (var make in makes)
+        })
         {
-            yield return PartMaking.Make(airframe, Title, findings, make)!;
+            if (ShapeGuard.Make(airframe, "the set-up", airframe.Description.Bench.At, findings, make) is { } part)
+            {
+                yield return part;
+            }
         }
     }
 

@@ -23,14 +23,14 @@ internal static class SetupTables
         var text = airframe.Text;
         var rows = ImmutableArray.CreateBuilder<ImmutableArray<string>>();
         void Add(string what, double value) => rows.Add([what, text.Column(value)]);
-        var (cradles, rests, board) = (CradleStations.Of(airframe), LevelRestPlaces.Of(airframe), targets.Pins.BoardBelowDatum);
+        var (cradles, rests, board) = (CradleStations.Of(airframe), LevelRestPlaces.Of(airframe), targets.Board);
         Add("front cradle, its front face", cradles.Front);
         Add("rear cradle, its front face", cradles.Rear);
         Add("from one to the other", cradles.Rear - cradles.Front);
-        Add("P1 to P4 from the centre line", targets.Pins.Across);
+        Add("P1 to P4 from the centre line", targets.Across);
         Add("level rests of the wing: root", rests.Root);
         Add("the same: tip", rests.Tip);
-        Add("pin for the cord", targets.Cord.X);
+        Add("pin for the cord", targets.CordStation);
         if (targets.Tail is { } tail)
         {
             Add("level rest of the tailplane", rests.Tailplane);

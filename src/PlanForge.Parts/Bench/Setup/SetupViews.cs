@@ -17,14 +17,15 @@ internal sealed class SetupViews(RiggedAirframe airframe, SetupTargets targets)
     private const double Over = 36;
     private const double DatumLine = 24;
 
-    private readonly bool _isLow = airframe.WingSide == Shapes.WingSide.Upper;
-    private readonly MeasureText _text = airframe.Text;
+    private bool IsLow => airframe.WingSide == Shapes.WingSide.Upper;
+
+    private MeasureText Text => airframe.Text;
 
     /// <summary>Seen from the tail looking forward: port is left.</summary>
     public void AddFromTail(PartSketch sketch)
     {
         const double HalfSpan = 54, Pin = 25, Rise = 9;
-        var wing = _isLow ? Under : Over;
+        var wing = IsLow ? Under : Over;
         var wingAtPin = wing + (Rise * Pin / HalfSpan);
         sketch.Line(LineUse.Edge, new(-HalfSpan, 0), new(HalfSpan, 0));
         sketch.Line(LineUse.Edge, Path2.Rectangle(new(-11, Under, 11, Over)));
@@ -32,14 +33,14 @@ internal sealed class SetupViews(RiggedAirframe airframe, SetupTargets targets)
             new Point2(-15, 0), new(-15, 21), new(-11, 21), new(-11, Under), new(11, Under), new(11, 21), new(15, 21), new(15, 0)));
         sketch.Line(LineUse.Edge, Path2.Polyline(new Point2(-HalfSpan, wing + Rise), new(0, wing), new(HalfSpan, wing + Rise)));
         sketch.Line(LineUse.Datum, new(-20, DatumLine), new(20, DatumLine));
-        sketch.Label($"datum line {_text.Fine(targets.Pins.BoardBelowDatum)}", _isLow ? new(13, 30.5) : new(27, DatumLine - 1), Anchor.Start);
+        sketch.Label($"datum line {Text.Fine(targets.Board)}", IsLow ? new(13, 30.5) : new(27, DatumLine - 1), Anchor.Start);
         sketch.Label("board", new(HalfSpan - 1, 1.5), Anchor.End);
         sketch.Line(LineUse.Station, new(-Pin, -8), new(-Pin, wingAtPin + 3));
         sketch.Line(LineUse.Station, new(Pin, -8), new(Pin, wingAtPin + 3));
         sketch.Line(LineUse.Station, new(-Pin, -6), new(Pin, -6));
-        sketch.Label($"P1 to P2 {_text.Fine(2 * targets.Pins.Front.Y)}", new(0, -5), Anchor.Middle);
-        AddStack([$"P1 {_text.Fine(targets.Pins.FrontAboveBoard)}", $"P3 {_text.Fine(targets.Pins.RearAboveBoard)}"], -Pin);
-        AddStack([$"P2 {_text.Fine(targets.Pins.FrontAboveBoard)}", $"P4 {_text.Fine(targets.Pins.RearAboveBoard)}"], Pin);
+        sketch.Label($"P1 to P2 {Text.Fine(2 * targets.Front.Y)}", new(0, -5), Anchor.Middle);
+        AddStack([$"P1 {Text.Fine(targets.Front.Z + targets.Board)}", $"P3 {Text.Fine(targets.Rear.Z + targets.Board)}"], -Pin);
+        AddStack([$"P2 {Text.Fine(targets.Front.Z + targets.Board)}", $"P4 {Text.Fine(targets.Rear.Z + targets.Board)}"], Pin);
         AddTip("left (port) tip", -HalfSpan, Anchor.Start);
         AddTip("right (starboard) tip", HalfSpan, Anchor.End);
 
@@ -53,7 +54,7 @@ internal sealed class SetupViews(RiggedAirframe airframe, SetupTargets targets)
 
         void AddTip(string name, double x, Anchor anchor)
         {
-            sketch.Label(_text.Fine(targets.TipAboveBoard), new(x, wing + Rise + 8), anchor);
+            sketch.Label(Text.Fine(targets.TipAboveBoard), new(x, wing + Rise + 8), anchor);
             sketch.Label(name, new(x, wing + Rise + 8 + (2 * LinePitch)), anchor);
         }
     }
@@ -68,18 +69,18 @@ internal sealed class SetupViews(RiggedAirframe airframe, SetupTargets targets)
         sketch.Line(LineUse.Edge, new(Front, 0), new(Front, 13.2));
         sketch.Line(LineUse.Edge, new(Rear, 0), new(Rear, 18.6));
         sketch.Line(LineUse.Datum, new(-4, DatumLine), new(100, DatumLine));
-        sketch.Label($"cradle {_text.Column(stations.Front)}", new(Front, -4));
-        sketch.Label($"cradle {_text.Column(stations.Rear)}", new(Rear, -4));
-        var wing = _isLow ? 12 : 43;
+        sketch.Label($"cradle {Text.Column(stations.Front)}", new(Front, -4));
+        sketch.Label($"cradle {Text.Column(stations.Rear)}", new(Rear, -4));
+        var wing = IsLow ? 12 : 43;
         AddEdge(sketch, new(20, wing), new(48, wing - 3));
         sketch.Label("P1, P2", new(18, wing - 1), Anchor.End);
         sketch.Label("P3, P4", new(50, wing - 4), Anchor.Start);
-        sketch.Label($"rise {_text.Fine(targets.Pins.Rise)}", new(35, wing + (_isLow ? -6 : 3)));
+        sketch.Label($"rise {Text.Fine(targets.WingRise)}", new(35, wing + (IsLow ? -6 : 3)));
         if (targets.Tail is { } tail)
         {
             AddEdge(sketch, new(72, 33), new(86, 33));
-            sketch.Label($"T1, T2 {_text.Fine(tail.Front.Z + targets.Pins.BoardBelowDatum)}", new(78, 39));
-            sketch.Label($"T3, T4, rise {_text.Fine(tail.Rise)}", new(84, 43.5));
+            sketch.Label($"T1, T2 {Text.Fine(tail.Front.Z + targets.Board)}", new(78, 39));
+            sketch.Label($"T3, T4, rise {Text.Fine(tail.Rise)}", new(84, 43.5));
         }
     }
 
@@ -93,12 +94,12 @@ internal sealed class SetupViews(RiggedAirframe airframe, SetupTargets targets)
         sketch.Line(LineUse.Station, new(0, 2), new(-Half, 37));
         sketch.Line(LineUse.Station, new(0, 2), new(Half, 37));
         AddPins(sketch, 'P', Pin, 40.4, 27.9, 0, 4.5);
-        sketch.Label($"cord {_text.Column(targets.CordLength)}", new(-Half, 18), Anchor.Start);
-        sketch.Label($"cord {_text.Column(targets.CordLength)}", new(Half, 18), Anchor.End);
+        sketch.Label($"cord {Text.Column(targets.CordLength)}", new(-Half, 18), Anchor.Start);
+        sketch.Label($"cord {Text.Column(targets.CordLength)}", new(Half, 18), Anchor.End);
         sketch.Label("left (port)", new(-Half, 44), Anchor.Start);
         sketch.Label("right (starboard)", new(Half, 44), Anchor.End);
-        sketch.Label($"cord's pin {_text.Column(targets.Cord.X)}", new(6, -4), Anchor.Start);
-        if (targets.Tail is not null)
+        sketch.Label($"cord's pin {Text.Column(targets.CordStation)}", new(6, -4), Anchor.Start);
+        if (targets.HasTail)
         {
             sketch.Line(LineUse.Edge, Path2.Polygon(new Point2(-24, 10), new(24, 10), new(24, 4), new(-24, 4)));
             AddPins(sketch, 'T', 20, 10, 4, 8, 2);
