@@ -39,7 +39,8 @@ internal sealed class CurrentCommand(Terminal terminal, bool isQuiet, bool isJso
 
             var now = DrawnState.Of(design);
             var check = CurrencyCheck.Of(code, now, History.StatesIn(Path.Combine(folder, FolderName.Of(design.Airframe.Name))));
-            terminal.Results.Write(isJson ? Encoding.UTF8.GetString(CurrencyText.ToJson(check, now)) : isQuiet ? "" : CurrencyText.Of(check, now));
+            var since = check.Past is { } past ? ChangesSince.Of(past, now, design.ListValues(), design.Parts) : null;
+            terminal.Results.Write(isJson ? Encoding.UTF8.GetString(CurrencyReport.Of(check, now, since)) : isQuiet ? "" : CurrencyText.Of(check, now, since));
             return check.IsCurrent ? ExitCode.Done : ExitCode.NotCurrent;
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
