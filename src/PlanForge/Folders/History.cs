@@ -172,6 +172,6 @@ internal static class History
 
         file.Write(others.Span);
         file.Write(End);
-        return new(FileName, file.ToArray());
+        return new(FileName, file.GetBuffer().AsMemory(0, (int)file.Length));
     }
 }
