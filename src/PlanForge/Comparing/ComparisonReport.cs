@@ -83,14 +83,7 @@ internal static class ComparisonReport
         json.WriteString("id", part.Part.Id);
         json.WriteString("title", part.Part.Title);
         json.WriteString("kind", part.Part.Kind);
-        json.WriteString("state", part.State switch
-        {
-            PartState.Same => "same",
-            PartState.Moved => "moved",
-            PartState.Changed => "changed",
-            PartState.New => "new",
-            _ => "gone",
-        });
+        json.WriteString("state", NameOf(part.State));
         json.WriteString("do", part.Advice switch
         {
             PartAdvice.Keep => "keep",
@@ -124,7 +117,7 @@ internal static class ComparisonReport
 
         json.WriteObjects( "zones", part.Wood?.Zones ?? [], zone =>
         {
-            json.WriteString("side", zone.Side == DeviationSide.Surplus ? "take_off" : "short");
+            json.WriteString("side", zone.IsBeyondEnd ? (zone.IsOnOld ? "ends_earlier" : "goes_on") : zone.Side == DeviationSide.Surplus ? "take_off" : "short");
             WriteDeviation(json, "largest", zone.Largest.Distance, zone.Middle, part.Part);
             json.WriteNumber("length_mm", FigureUnits.Rounded(zone.Run.Length));
             json.WriteString("text", words.Of(zone));
@@ -132,6 +125,15 @@ internal static class ComparisonReport
         json.WriteObjects( "causes", comparison.CausesOf(part), value => ValueChangeJson.Write(json, value));
         json.WriteObjects( "figures", part.Figures, figure => WriteFigure(json, figure));
     }
+
+    private static string NameOf(PartState state) => state switch
+    {
+        PartState.Same => "same",
+        PartState.Moved => "moved",
+        PartState.Changed => "changed",
+        PartState.New => "new",
+        _ => "gone",
+    };
 
     private static void WriteDeviation(Utf8JsonWriter json, string name, double distance, Point2 at, Part part)
     {
