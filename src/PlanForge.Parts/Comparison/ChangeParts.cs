@@ -49,11 +49,19 @@ public static class ChangeParts
             AddBefore(part, default, sketch);
         }
 
-        foreach (var piece in part.Pieces.Where(piece => piece.Comparison.State == PartState.Changed))
+        foreach (var piece in part.Pieces)
         {
-            var move = piece.Origin - Point2.Origin;
-            AddBefore(piece.Comparison, move, sketch);
-            AddZones(piece.Comparison, move, words, sketch);
+            var (what, move, name) = (piece.Comparison, piece.Origin - Point2.Origin, $"{piece.Name}: ");
+            if (what.State == PartState.Changed)
+            {
+                AddBefore(what, move, sketch);
+                AddZones(what, move, name, words, sketch);
+            }
+            else if (what.State == PartState.New)
+            {
+                var bounds = what.Part.Lines[0].Path.Bounds;
+                sketch.Leader(new Point2(bounds.MaxX, bounds.MinY) + move, new Point2(bounds.MaxX + TextDistance, bounds.MinY) + move, name + words.Of(what));
+            }
         }
 
         sketch.Note($"{Sentence(words.Of(part))}. {(part.Pieces.IsEmpty ? "Lines as they were lie under the new ones, by the same centre and datum lines." : "Each piece as it was lies under the new one, by the lower left corner.")}");
@@ -62,7 +70,7 @@ public static class ChangeParts
             sketch.Note(cause);
         }
 
-        AddZones(part, default, words, sketch);
+        AddZones(part, default, "", words, sketch);
         return sketch.AsView($"change-{now.Id}", Kind, $"{now.Title}: new over old");
     }
 
@@ -77,7 +85,7 @@ public static class ChangeParts
         }
     }
 
-    private static void AddZones(PartComparison part, Vector2 move, ComparisonTexts words, PartSketch sketch)
+    private static void AddZones(PartComparison part, Vector2 move, string name, ComparisonTexts words, PartSketch sketch)
     {
         if (part.Wood is not { } wood)
         {
@@ -97,7 +105,7 @@ public static class ChangeParts
         foreach (var zone in wood.Zones.OrderByDescending(zone => zone.Largest.Distance).Take(MostZones))
         {
             var outward = zone.Middle - middle;
-            sketch.Leader(zone.Middle + move, zone.Middle + move + (outward.Length > 0 ? outward.Unit() * TextDistance : new(TextDistance, 0)), words.Of(zone));
+            sketch.Leader(zone.Middle + move, zone.Middle + move + (outward.Length > 0 ? outward.Unit() * TextDistance : new(TextDistance, 0)), name + words.Of(zone));
         }
 
         if (wood.Zones.Length > MostZones)

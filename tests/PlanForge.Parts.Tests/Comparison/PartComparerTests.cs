@@ -182,7 +182,7 @@ public sealed class PartComparerTests
         var before = Assert.Single(drawing.Lines, line => line.Use == LineUse.Before).Path.Bounds;
         var now = drawing.Lines.Last(line => line.Use == LineUse.Cut).Path.Bounds;
         Assert.Equal((now.MinX, now.MinY, now.MaxX, now.MaxY - 0.5), (before.MinX, before.MinY, before.MaxX, before.MaxY));
-        Assert.Equal(["short by 0.5 mm: make new"], drawing.Dimensions.OfType<PartDimension.Leader>().Select(leader => leader.Text));
+        Assert.Equal(["-0.5°: new", "+1°: short by 0.5 mm: make new"], drawing.Dimensions.OfType<PartDimension.Leader>().Select(leader => leader.Text));
         Assert.All(drawing.Lines.Where(line => line.Use == LineUse.Difference), line => Assert.InRange(line.Path.Bounds.MinY, now.MaxY - 0.5 - 1e-6, now.MaxY));
     }
 
