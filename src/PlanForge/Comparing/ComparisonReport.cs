@@ -20,11 +20,11 @@ internal static class ComparisonReport
         WriteDesign(json, "old", comparison.Old);
         WriteDesign(json, "new", comparison.New);
         json.WriteBoolean("same", comparison.IsSame);
-        json.WriteObjects( "values", comparison.Values, value => ValueChangeJson.Write(json, value));
-        json.WriteObjects( "figures", comparison.Parts.Figures, figure => WriteFigure(json, figure));
+        json.WriteObjects("values", comparison.Values, value => ValueChangeJson.Write(json, value));
+        json.WriteObjects("figures", comparison.Parts.Figures, figure => WriteFigure(json, figure));
         var words = new ComparisonTexts(new MeasureText(comparison.New.Airframe.DisplayUnit));
-        json.WriteObjects( "parts", comparison.Parts.Parts, part => WritePart(json, part, comparison, words));
-        json.WriteObjects( "sheets", comparison.Sheets, sheet =>
+        json.WriteObjects("parts", comparison.Parts.Parts, part => WritePart(json, part, comparison, words));
+        json.WriteObjects("sheets", comparison.Sheets, sheet =>
         {
             json.WriteNumber("number", sheet.Sheet.Number);
             json.WriteString("title", sheet.Sheet.Title);
@@ -35,7 +35,7 @@ internal static class ComparisonReport
                 json.WriteNumber("was", was.Number);
             }
         });
-        json.WriteObjects( "sheets_gone", comparison.GoneSheets, sheet =>
+        json.WriteObjects("sheets_gone", comparison.GoneSheets, sheet =>
         {
             json.WriteNumber("number", sheet.Number);
             json.WriteString("title", sheet.Title);
@@ -115,15 +115,15 @@ internal static class ComparisonReport
             WriteDeviation(json, "short", lack.Largest.Distance, lack.Middle, part.Part);
         }
 
-        json.WriteObjects( "zones", part.Wood?.Zones ?? [], zone =>
+        json.WriteObjects("zones", part.Wood?.Zones ?? [], zone =>
         {
             json.WriteString("side", zone.IsBeyondEnd ? (zone.IsOnOld ? "ends_earlier" : "goes_on") : zone.Side == DeviationSide.Surplus ? "take_off" : "short");
             WriteDeviation(json, "largest", zone.Largest.Distance, zone.Middle, part.Part);
             json.WriteNumber("length_mm", FigureUnits.Rounded(zone.Run.Length));
             json.WriteString("text", words.Of(zone));
         });
-        json.WriteObjects( "causes", comparison.CausesOf(part), value => ValueChangeJson.Write(json, value));
-        json.WriteObjects( "figures", part.Figures, figure => WriteFigure(json, figure));
+        json.WriteObjects("causes", comparison.CausesOf(part), value => ValueChangeJson.Write(json, value));
+        json.WriteObjects("figures", part.Figures, figure => WriteFigure(json, figure));
     }
 
     private static string NameOf(PartState state) => state switch
