@@ -50,9 +50,23 @@ public sealed record Part(
     /// <summary>The station its front face stands at, mm; null on a part that stands at none of its own.</summary>
     public double? Station { get; init; }
 
+    /// <summary>
+    /// Of a template, the stretches of its cut lines that wood is worked to, where the others are no more than the paper's edges; empty when
+    /// all are. Null where wood is worked to all of them.
+    /// </summary>
+    public ImmutableArray<Path2>? Fitted { get; init; }
+
+    /// <summary>The pieces of a set that is drawn as one part; empty on a part that is one piece.</summary>
+    public ImmutableArray<SetPiece> Pieces { get; init; } = [];
+
     /// <summary>The values of the description that it was made from, as recorded while it was made.</summary>
     public InputSet Inputs { get; init; } = InputSet.None;
 }
+
+/// <summary>A piece of a set.</summary>
+/// <param name="Name">What it is, by which it is known among the others: such as the angle of a shim.</param>
+/// <param name="Outline">Its cut line, closed.</param>
+public sealed record SetPiece(string Name, Path2 Outline);
 
 /// <summary>How a part comes into being.</summary>
 public enum Making

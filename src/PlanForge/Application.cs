@@ -1,4 +1,3 @@
-using PlanForge.Airframe.Reading;
 using PlanForge.Airframe.Schema;
 using PlanForge.CommandLine;
 using PlanForge.Commands;
@@ -52,13 +51,13 @@ internal static class Application
 
         if (arguments.Command == Syntax.Current)
         {
-            return new CurrentCommand(terminal, isQuiet, arguments.Has(Syntax.Json), arguments.ValueOf(Syntax.To) ?? Syntax.DefaultFolder)
+            return new CurrentCommand(terminal, arguments.Overrides, isQuiet, arguments.Has(Syntax.Json), arguments.ValueOf(Syntax.To) ?? Syntax.DefaultFolder)
                 .Run(arguments.Operands[0], arguments.Operands[1]);
         }
 
         if (arguments.Command == Syntax.Check)
         {
-            return new CheckCommand(terminal, OverridesOf(arguments), isQuiet, arguments.Has(Syntax.Json)).Run(arguments.Operands);
+            return new CheckCommand(terminal, arguments.Overrides, isQuiet, arguments.Has(Syntax.Json)).Run(arguments.Operands);
         }
 
         if (arguments.Command == Syntax.Vary)
@@ -88,8 +87,8 @@ internal static class Application
 
             var folder = arguments.ValueOf(Syntax.To) ?? Syntax.DefaultFolder;
             return arguments.Command == Syntax.Follow
-                ? new FollowCommand(terminal, OverridesOf(arguments), isQuiet, folder, choice, disk).Run(arguments.Operands[0])
-                : new DrawCommand(terminal, OverridesOf(arguments), isQuiet, folder, choice, disk).Run(arguments.Operands);
+                ? new FollowCommand(terminal, arguments.Overrides, isQuiet, folder, choice, disk).Run(arguments.Operands[0])
+                : new DrawCommand(terminal, arguments.Overrides, isQuiet, folder, choice, disk).Run(arguments.Operands);
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
@@ -97,8 +96,6 @@ internal static class Application
             return ExitCode.FileSystemFault;
         }
     }
-
-    private static ParameterOverrides OverridesOf(Arguments arguments) => new(Syntax.With.Name, arguments.ValuesOf(Syntax.With));
 
     private static string TextOf(Arguments arguments)
     {

@@ -11,17 +11,32 @@ namespace PlanForge.Airframe.Reading;
 /// A value is an expression as in the file, of the dimension that the file gives the parameter and within the file's limits; a bare
 /// number takes the file's unit. Findings about them name <see cref="Option"/> as their file, one line an override.
 /// </remarks>
-/// <param name="option">The option they were given by, such as <c>--with</c>.</param>
-/// <param name="given">The overrides as given.</param>
-public sealed class ParameterOverrides(string option, ImmutableArray<string> given)
+public sealed class ParameterOverrides
 {
-    private readonly SourceText _source = new(option, string.Join('\n', given.Select(text => $"{option} {OnOneLine(text)}")));
+    private readonly ImmutableArray<(string Option, string Given)> _all;
+    private readonly SourceText _source;
+
+    /// <summary>Overrides that were given by one option.</summary>
+    /// <param name="option">The option, such as <c>--with</c>.</param>
+    /// <param name="given">The overrides as given.</param>
+    public ParameterOverrides(string option, ImmutableArray<string> given)
+        : this(option, [.. given.Select(text => (option, text))])
+    {
+    }
+
+    private ParameterOverrides(string place, ImmutableArray<(string Option, string Given)> all) =>
+        (_all, _source) = (all, new(place, string.Join('\n', all.Select(it => $"{it.Option} {OnOneLine(it.Given)}"))));
 
     /// <summary>No overrides.</summary>
-    public static ParameterOverrides None { get; } = new("", []);
+    public static ParameterOverrides None { get; } = new("", ImmutableArray<string>.Empty);
 
     /// <summary>The overrides as given.</summary>
-    public ImmutableArray<string> Given => given;
+    public ImmutableArray<string> Given => [.. _all.Select(it => it.Given)];
+
+    /// <summary>These and one more; findings about any of them name its option, each line shows by which it was given.</summary>
+    /// <param name="option">The option it was given by.</param>
+    /// <param name="given">The override as given.</param>
+    public ParameterOverrides And(string option, string given) => new(option, _all.Add((option, given)));
 
     /// <summary>What findings call the place.</summary>
     public string Option => _source.File;
@@ -33,10 +48,10 @@ public sealed class ParameterOverrides(string option, ImmutableArray<string> giv
     internal void Apply(Dictionary<string, Parameter> parameters, Func<YamlScalar, ParsedValue> parse, DiagnosticList diagnostics)
     {
         var start = 0;
-        for (var i = 0; i < given.Length; i++)
+        foreach (var (option, given) in _all)
         {
             var from = start + option.Length + 1;
-            var end = from + OnOneLine(given[i]).Length;
+            var end = from + OnOneLine(given).Length;
             start = end + 1;
             Apply(from, end, parameters, parse, diagnostics);
         }

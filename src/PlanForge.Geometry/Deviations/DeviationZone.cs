@@ -9,7 +9,11 @@ namespace PlanForge.Geometry.Deviations;
 /// <param name="Run">The run; closed when a contour differs all around.</param>
 /// <param name="IsOnOld">True when it runs along the old outline, where the new one has nothing near; else it runs along the new one.</param>
 /// <param name="IsAlone">True when a whole contour has no counterpart: an opening or a piece that is new or gone.</param>
-public sealed record DeviationZone(DeviationSide Side, Deviation Largest, Point2 Middle, Path2 Run, bool IsOnOld, bool IsAlone);
+public sealed record DeviationZone(DeviationSide Side, Deviation Largest, Point2 Middle, Path2 Run, bool IsOnOld, bool IsAlone)
+{
+    /// <summary>True when the farthest place is beyond an end of an open edge of the other shape: the edge goes on, and on which side of it material is says nothing.</summary>
+    public bool IsBeyondEnd { get; init; }
+}
 
 /// <summary>Which shape has material that the other has not.</summary>
 public enum DeviationSide

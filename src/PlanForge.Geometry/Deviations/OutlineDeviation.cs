@@ -14,9 +14,9 @@ public sealed record OutlineDeviation(Deviation Largest, ImmutableArray<Deviatio
     // A run ends short of a corner by the threshold over the sine of the corner's angle, known to another threshold.
     private const double RunEnd = 4;
 
-    /// <summary>The zone of a side with the greatest distance; null when there is none beyond the threshold.</summary>
+    /// <summary>The zone of a side with the greatest distance, but for those beyond an edge's end; null when there is none beyond the threshold.</summary>
     public DeviationZone? WorstOf(DeviationSide side) =>
-        Zones.Where(zone => zone.Side == side).MaxBy(zone => zone.Largest.Distance);
+        Zones.Where(zone => zone.Side == side && !zone.IsBeyondEnd).MaxBy(zone => zone.Largest.Distance);
 
     /// <summary>Compares two shapes.</summary>
     /// <remarks>
@@ -29,19 +29,31 @@ public sealed record OutlineDeviation(Deviation Largest, ImmutableArray<Deviatio
     /// <param name="tolerance">How much less than the greatest distance the results may be at most, mm, over 0; they are never more.</param>
     /// <param name="threshold">Distances up to this make no zone, mm, over the tolerance.</param>
     /// <exception cref="ArgumentException">A shape has no contour of some length.</exception>
-    public static OutlineDeviation Of(IReadOnlyList<Path2> old, IReadOnlyList<Path2> now, double tolerance, double threshold)
+    public static OutlineDeviation Of(IReadOnlyList<Path2> old, IReadOnlyList<Path2> now, double tolerance, double threshold) =>
+        Of(new EdgedShape(old, old), new EdgedShape(now, now), tolerance, threshold);
+
+    /// <summary>Compares two shapes along some of their edges.</summary>
+    /// <inheritdoc cref="Of(IReadOnlyList{Path2}, IReadOnlyList{Path2}, double, double)"/>
+    /// <param name="old">The one shape.</param>
+    /// <param name="now">The other.</param>
+    /// <param name="tolerance">How much less than the greatest distance the results may be at most, mm, over 0; they are never more.</param>
+    /// <param name="threshold">Distances up to this make no zone, mm, over the tolerance.</param>
+    /// <exception cref="ArgumentException">A shape has no edge of some length.</exception>
+    public static OutlineDeviation Of(EdgedShape old, EdgedShape now, double tolerance, double threshold)
     {
+        ArgumentNullException.ThrowIfNull(old);
+        ArgumentNullException.ThrowIfNull(now);
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(tolerance);
         ArgumentOutOfRangeException.ThrowIfLessThanOrEqual(threshold, tolerance);
-        LineIndex oldLines = new(old), newLines = new(now);
-        var zones = Runs(now, oldLines, old, isOnOld: false, tolerance, threshold);
+        LineIndex oldLines = new(old.Edges), newLines = new(now.Edges);
+        var zones = Runs(now.Edges, oldLines, old, isOnOld: false, tolerance, threshold);
         var unmatched = new List<DeviationZone>();
         var matched = new HashSet<int>();
-        foreach (var zone in Runs(old, newLines, now, isOnOld: true, tolerance, threshold))
+        foreach (var zone in Runs(old.Edges, newLines, now, isOnOld: true, tolerance, threshold))
         {
             var (segment, _) = newLines.Nearest(zone.Middle);
             var foot = segment.PointAt(segment.NearestFraction(zone.Middle));
-            var opposite = zones.FindIndex(it => it.Side == zone.Side && Math.Min(it.Run.DistanceTo(foot), it.Run.DistanceTo(zone.Largest.Nearest)) <= RunEnd * threshold);
+            var opposite = zones.FindIndex(it => it.Side == zone.Side && it.IsBeyondEnd == zone.IsBeyondEnd && Math.Min(it.Run.DistanceTo(foot), it.Run.DistanceTo(zone.Largest.Nearest)) <= RunEnd * threshold);
             if (opposite < 0)
             {
                 unmatched.Add(zone);
@@ -60,28 +72,34 @@ public sealed record OutlineDeviation(Deviation Largest, ImmutableArray<Deviatio
             zones[i] = zones[i] with { IsAlone = zones[i].Run.IsClosed && !matched.Contains(i) };
         }
 
-        return new(Deviation.Between(old, now, tolerance), [.. zones, .. unmatched]);
+        return new(Deviation.Between(old.Edges, now.Edges, tolerance), [.. zones, .. unmatched]);
     }
 
     private static List<DeviationZone> Runs(
-        IReadOnlyList<Path2> contours, LineIndex to, IReadOnlyList<Path2> other, bool isOnOld, double tolerance, double threshold)
+        IReadOnlyList<Path2> edges, LineIndex to, EdgedShape other, bool isOnOld, double tolerance, double threshold)
     {
         var zones = new List<DeviationZone>();
-        foreach (var contour in contours)
+        var ends = new EdgeEnds(other.Edges, to);
+        foreach (var edge in edges)
         {
-            foreach (var run in DeviantRuns.Find(contour, to, threshold))
+            foreach (var (run, isBeyondEnd) in DeviantRuns.Find(edge, to, threshold).SelectMany(run => ends.Split(run, tolerance, threshold)))
             {
                 var largest = FarthestPlace.Find(run.Segments, to, tolerance);
                 var middle = MiddleOf(run);
                 var isMiddleAsFar = to.Nearest(middle).Distance >= largest.Distance - Indistinguishable;
-                var isInOther = (other.Sum(it => Winding.Around(it, largest.At)) & 1) != 0;
+
+                // All of a run is on one side; its ends may lie on stretches of the other outline that do not count.
+                var isInOther = (other.Contours.Sum(it => Winding.Around(it, middle)) & 1) != 0;
                 zones.Add(new(
                     isInOther == isOnOld ? DeviationSide.Lack : DeviationSide.Surplus,
                     largest,
                     isMiddleAsFar ? middle : largest.At,
                     run,
                     isOnOld,
-                    IsAlone: run.IsClosed));
+                    IsAlone: run.IsClosed)
+                {
+                    IsBeyondEnd = isBeyondEnd,
+                });
             }
         }
 

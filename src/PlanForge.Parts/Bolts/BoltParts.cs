@@ -144,10 +144,12 @@ public sealed class BoltParts : IPartKind
             new Point2(-length, -halfWidth), new(lean, -halfWidth), Point2.Origin, new(lean, halfWidth), new(-length, halfWidth)));
         sketch.Line(LineUse.Centre, new(-length - 4, 0), new(4, 0));
         double[] sides = axis.Across > 0 ? [-1, 1] : [1];
+        var holes = ImmutableArray.CreateBuilder<Path2>();
         foreach (var side in sides)
         {
             var centre = new Point2(-ahead, side * axis.Across);
-            sketch.Line(LineUse.Cut, Path2.Circle(centre, fastener.Clearance / 2).Reversed());
+            holes.Add(Path2.Circle(centre, fastener.Clearance / 2).Reversed());
+            sketch.Line(LineUse.Cut, holes[^1]);
             sketch.Cross(LineUse.Centre, centre, fastener.Clearance + 6);
         }
 
@@ -161,6 +163,6 @@ public sealed class BoltParts : IPartKind
             $"{CountOf(axis)}{text.Diameter(fastener.Clearance)}, drill {fastener.DrillNames.Clearance}, for {fastener.Thread}");
         sketch.Note("Lay on the wing's centre, trailing edges and centre lines together; drill square to the chord line.");
         sketch.Note($"Measured along the root chord: {text.CoarseWithUnit(ahead)} ahead of the trailing edge.");
-        return sketch.AsTemplate("bolts-wing", Title, "Bolt holes in the wing");
+        return sketch.AsTemplate("bolts-wing", Title, "Bolt holes in the wing") with { Fitted = holes.ToImmutable() };
     }
 }

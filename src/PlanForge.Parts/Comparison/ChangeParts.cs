@@ -37,45 +37,75 @@ public static class ChangeParts
 
     private static Part Drawing(PartComparison part, ComparisonTexts words, IEnumerable<string> causes)
     {
-        var (old, now) = (part.Old!, part.New!);
+        var now = part.New!;
         var sketch = new PartSketch();
         foreach (var line in now.Lines)
         {
             sketch.Line(line.Use, line.Path);
         }
 
-        foreach (var line in old.Lines.Where(line => part.Lines.Contains(line.Use) && line.Use is not (LineUse.Centre or LineUse.Datum or LineUse.Station or LineUse.Neighbour)))
+        if (part.Pieces.IsEmpty)
         {
-            sketch.Line(LineUse.Before, line.Path);
+            AddBefore(part, default, sketch);
         }
 
-        sketch.Note($"{Sentence(words.Of(part))}. Lines as they were lie under the new ones, by the same centre and datum lines.");
+        foreach (var piece in part.Pieces)
+        {
+            var (what, move, name) = (piece.Comparison, piece.Origin - Point2.Origin, $"{piece.Name}: ");
+            if (what.State == PartState.Changed)
+            {
+                AddBefore(what, move, sketch);
+                AddZones(what, move, name, words, sketch);
+            }
+            else if (what.State == PartState.New)
+            {
+                var bounds = what.Part.Lines[0].Path.Bounds;
+                sketch.Leader(new Point2(bounds.MaxX, bounds.MinY) + move, new Point2(bounds.MaxX + TextDistance, bounds.MinY) + move, name + words.Of(what));
+            }
+        }
+
+        sketch.Note($"{Sentence(words.Of(part))}. {(part.Pieces.IsEmpty ? "Lines as they were lie under the new ones, by the same centre and datum lines." : "Each piece as it was lies under the new one, by the lower left corner.")}");
         foreach (var cause in causes)
         {
             sketch.Note(cause);
         }
 
-        if (part.Wood is { } wood)
-        {
-            AddZones(wood, old, now, words, sketch);
-        }
-
+        AddZones(part, default, "", words, sketch);
         return sketch.AsView($"change-{now.Id}", Kind, $"{now.Title}: new over old");
     }
 
-    private static void AddZones(OutlineDeviation wood, Part old, Part now, ComparisonTexts words, PartSketch sketch)
+    private static void AddBefore(PartComparison part, Vector2 move, PartSketch sketch)
     {
-        ImmutableArray<Path2> before = LineChange.PathsOf(old.Lines, LineUse.Cut), after = LineChange.PathsOf(now.Lines, LineUse.Cut);
+        foreach (var line in WorkedLines.Of(part.Old!))
+        {
+            if (part.Lines.Contains(line.Use) && line.Use is not (LineUse.Centre or LineUse.Datum or LineUse.Station or LineUse.Neighbour))
+            {
+                sketch.Line(LineUse.Before, line.Path.Placed(Placement2.MovedBy(move)));
+            }
+        }
+    }
+
+    private static void AddZones(PartComparison part, Vector2 move, string name, ComparisonTexts words, PartSketch sketch)
+    {
+        if (part.Wood is not { } wood)
+        {
+            return;
+        }
+
+        IReadOnlyList<Path2> before = WorkedLines.ShapeOf(part.Old!).Contours, after = WorkedLines.ShapeOf(part.New!).Contours;
         foreach (var line in DifferenceHatch.Of(before, after, HatchSpacing, Math.PI / 4, PartComparison.Threshold))
         {
-            sketch.Line(LineUse.Difference, line.Start, line.End);
+            if (WorkedLines.Touches(part.Old!, part.New!, line))
+            {
+                sketch.Line(LineUse.Difference, line.Start + move, line.End + move);
+            }
         }
 
         var middle = after.Concat(before).Aggregate(Bounds2.Empty, (all, path) => all.Joined(path.Bounds)).Centre;
         foreach (var zone in wood.Zones.OrderByDescending(zone => zone.Largest.Distance).Take(MostZones))
         {
             var outward = zone.Middle - middle;
-            sketch.Leader(zone.Middle, zone.Middle + (outward.Length > 0 ? outward.Unit() * TextDistance : new(TextDistance, 0)), words.Of(zone));
+            sketch.Leader(zone.Middle + move, zone.Middle + move + (outward.Length > 0 ? outward.Unit() * TextDistance : new(TextDistance, 0)), name + words.Of(zone));
         }
 
         if (wood.Zones.Length > MostZones)

@@ -12,6 +12,11 @@ public sealed class ComparisonTexts(MeasureText text)
     public string Of(DeviationZone zone)
     {
         ArgumentNullException.ThrowIfNull(zone);
+        if (zone.IsBeyondEnd)
+        {
+            return $"the line {(zone.IsOnOld ? "ends" : "goes on")} {text.FineWithUnit(zone.Largest.Distance)} {(zone.IsOnOld ? "earlier" : "further")}";
+        }
+
         var isOpening = zone.IsAlone && (zone.Side == DeviationSide.Lack) == zone.IsOnOld;
         return (zone.Side, zone.IsAlone) switch
         {
@@ -93,6 +98,11 @@ public sealed class ComparisonTexts(MeasureText text)
             yield return "the grain runs otherwise";
         }
 
+        foreach (var alike in part.Pieces.Where(piece => piece.Comparison.State != PartState.Same).GroupBy(piece => Of(piece.Comparison)))
+        {
+            yield return $"{string.Join(", ", alike.Select(piece => piece.Name))}: {alike.Key}";
+        }
+
         // Where a part is made anew, what could come off the old one does not matter; a template is of wood that may stand elsewhere.
         var isTemplate = now.Making != Making.Cut;
         DeviationZone?[] zones = part.Lack is not null && !isTemplate ? [part.Lack] : [part.Lack, part.Surplus];
@@ -104,12 +114,17 @@ public sealed class ComparisonTexts(MeasureText text)
             }
         }
 
-        if (part.Wood is null or { Zones.IsEmpty: true } && part.Largest is { } largest && !(part.IsOtherwiseMade && largest.Distance <= PartComparison.Threshold))
+        foreach (var zone in part.Wood?.Zones.Where(zone => zone.IsBeyondEnd) ?? [])
+        {
+            yield return $"{Of(zone)} ({Where(now, zone.Middle)})";
+        }
+
+        if (part.Pieces.IsEmpty && part.Wood is null or { Zones.IsEmpty: true } && part.Largest is { } largest && !(part.IsOtherwiseMade && largest.Distance <= PartComparison.Threshold))
         {
             var by = $"{text.FineWithUnit(largest.Distance)} at most ({Where(now, largest.At)})";
             yield return largest.Distance <= PartComparison.Threshold ? $"off by {by}, fits as it is" : $"lines on it off by {by}";
         }
-        else if (part.Largest is null && part.Lines.Length > 0)
+        else if (part.Pieces.IsEmpty && part.Largest is null && part.Lines.Length > 0)
         {
             yield return "other lines on it";
         }

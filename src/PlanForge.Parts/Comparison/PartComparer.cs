@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PlanForge.Geometry;
 using PlanForge.Geometry.Deviations;
 
@@ -23,9 +24,17 @@ internal static class PartComparer
             return new(old, now, isDrawnAnew ? PartState.Changed : PartState.Same) { Figures = figures, HasOtherTexts = isDrawnAnew };
         }
 
-        var shape = LineChange.Between(old.Lines, now.Lines, Shape).ToList();
-        var move = shape.Count > 0 ? MoveBetween(old, now) : null;
-        var marks = LineChange.Between(old.Lines, now.Lines, Marks).ToList();
+        if (!old.Pieces.IsEmpty && !now.Pieces.IsEmpty)
+        {
+            return WithPieces(new(old, now, PartState.Same) { Figures = figures, HasOtherTexts = hasOtherTexts, IsOtherwiseMade = isOtherwiseMade });
+        }
+
+        // A template that is laid on wood is its axes as much as its lines, and off where it moved against them.
+        var (uses, others) = now.Fitted is null ? (Shape, Marks) : ([.. Shape, LineUse.Centre], Marks[1..]);
+        ImmutableArray<PartLine> oldLines = WorkedLines.Of(old), newLines = WorkedLines.Of(now);
+        var shape = LineChange.Between(oldLines, newLines, uses).ToList();
+        var move = shape.Count > 0 && now.Fitted is null ? MoveBetween(oldLines, newLines, uses) : null;
+        var marks = LineChange.Between(oldLines, newLines, others).ToList();
         var hasMoved = move is not null || marks.Count > 0 || figures.Length > 0 || HasOtherStation(old, now) || !HasSamePlaces(old, now);
         var isChanged = isOtherwiseMade || (shape.Count > 0 && move is null);
         var state = isChanged ? PartState.Changed : hasMoved ? PartState.Moved : hasOtherTexts ? PartState.Changed : PartState.Same;
@@ -40,6 +49,24 @@ internal static class PartComparer
         return isChanged ? comparison with { Largest = LargestOf(shape), Wood = WoodOf(old, now, shape) } : comparison;
     }
 
+    // Where a piece lies in the set says nothing.
+    private static PartComparison WithPieces(PartComparison set)
+    {
+        ImmutableArray<PieceComparison> pieces = [.. PieceComparison.Between(set.Old!, set.New!)];
+        var differing = pieces.Where(piece => piece.Comparison.State != PartState.Same).ToList();
+        var isSame = differing.Count == 0 && set.Figures.IsEmpty && set is { HasOtherTexts: false, IsOtherwiseMade: false };
+        var largest = differing.Where(piece => piece.Comparison.Largest is not null).MaxBy(piece => piece.Comparison.Largest!.Value.Distance);
+        return set with
+        {
+            State = isSame ? PartState.Same : PartState.Changed,
+            Pieces = pieces,
+            Lines = differing.Count > 0 ? [LineUse.Cut] : [],
+            Largest = largest is { Comparison.Largest: { } found, Origin: var corner } && differing.TrueForAll(piece => piece.Comparison.Largest is not null)
+                ? new(found.Distance, corner + (found.At - Point2.Origin), corner + (found.Nearest - Point2.Origin))
+                : null,
+        };
+    }
+
     private static Deviation? LargestOf(List<LineChange> shape)
     {
         var all = shape.Where(line => line.Largest is not null).Select(line => line.Largest!.Value).ToList();
@@ -48,17 +75,17 @@ internal static class PartComparer
 
     private static OutlineDeviation? WoodOf(Part old, Part now, List<LineChange> shape)
     {
-        var (before, after) = (LineChange.PathsOf(old.Lines, LineUse.Cut), LineChange.PathsOf(now.Lines, LineUse.Cut));
+        EdgedShape before = WorkedLines.ShapeOf(old), after = WorkedLines.ShapeOf(now);
         var isCutAnew = shape.Any(line => line.Use == LineUse.Cut && line.Largest is not null);
-        return isCutAnew && before.Concat(after).All(path => path.IsClosed)
+        return isCutAnew && before.Contours.Concat(after.Contours).All(path => path.IsClosed)
             ? OutlineDeviation.Of(before, after, LineChange.Tolerance, PartComparison.Threshold)
             : null;
     }
 
     // The move that brings the old shape over the new one; null when none does.
-    private static Vector2? MoveBetween(Part old, Part now)
+    private static Vector2? MoveBetween(ImmutableArray<PartLine> old, ImmutableArray<PartLine> now, LineUse[] uses)
     {
-        var (before, after) = (BoundsOf(old), BoundsOf(now));
+        var (before, after) = (BoundsOf(old, uses), BoundsOf(now, uses));
         if (before.IsEmpty || Math.Abs(before.Width - after.Width) > 2 * LineChange.Same || Math.Abs(before.Height - after.Height) > 2 * LineChange.Same)
         {
             return null;
@@ -66,12 +93,12 @@ internal static class PartComparer
 
         var move = after.Centre - before.Centre;
         var moved = Placement2.MovedBy(move);
-        var lines = old.Lines.Where(line => Shape.Contains(line.Use)).Select(line => line with { Path = line.Path.Placed(moved) });
-        return LineChange.Between([.. lines], now.Lines, Shape).Any() ? null : move;
+        var lines = old.Where(line => uses.Contains(line.Use)).Select(line => line with { Path = line.Path.Placed(moved) });
+        return LineChange.Between([.. lines], now, uses).Any() ? null : move;
     }
 
-    private static Bounds2 BoundsOf(Part part) =>
-        part.Lines.Where(line => Shape.Contains(line.Use)).Aggregate(Bounds2.Empty, (bounds, line) => bounds.Joined(line.Path.Bounds));
+    private static Bounds2 BoundsOf(ImmutableArray<PartLine> lines, LineUse[] uses) =>
+        lines.Where(line => uses.Contains(line.Use)).Aggregate(Bounds2.Empty, (bounds, line) => bounds.Joined(line.Path.Bounds));
 
     private static bool HasSameTexts(Part old, Part now) =>
         old.Title == now.Title

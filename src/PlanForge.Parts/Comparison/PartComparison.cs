@@ -34,6 +34,9 @@ public sealed record PartComparison(Part? Old, Part? New, PartState State)
     /// <summary>True when something written on or beside the part differs.</summary>
     public bool HasOtherTexts { get; init; }
 
+    /// <summary>The pieces of a set, each held against the one that is the same thing; empty for what is no set.</summary>
+    public ImmutableArray<PieceComparison> Pieces { get; init; } = [];
+
     /// <summary>The part's figures that differ.</summary>
     public ImmutableArray<FigureChange> Figures { get; init; } = [];
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PlanForge.Airframe.Diagnostics;
 using PlanForge.Geometry;
 
@@ -36,10 +37,12 @@ public sealed class WingDowelTemplates : IPartKind
         sketch.Label("root chord line", new(halfWidth + 3, 1), Anchor.Start);
         AddLeadingEdge(airframe, halfWidth, sketch);
         double[] sides = axis.Across > 0 ? [-1, 1] : [1];
+        var holes = ImmutableArray.CreateBuilder<Path2>();
         foreach (var side in sides)
         {
             var centre = new Point2(side * axis.Across, dowels.AboveChord);
-            sketch.Line(LineUse.Cut, Path2.Circle(centre, radius).Reversed());
+            holes.Add(Path2.Circle(centre, radius).Reversed());
+            sketch.Line(LineUse.Cut, holes[^1]);
             sketch.Cross(LineUse.Centre, centre, (2 * radius) + 6);
         }
 
@@ -63,7 +66,7 @@ public sealed class WingDowelTemplates : IPartKind
         sketch.Figure("dowels.above_chord", "Dowels, axes above the root chord line", dowels.AboveChord, FigureQuantity.Length);
         sketch.Figure("dowels.obliquity", "Dowels, angle of the axes to the datum line", axis.Rise, FigureQuantity.Angle);
         sketch.Figure("dowels.front", "Dowels, station of their front ends", axis.FrontStation, FigureQuantity.Length);
-        yield return sketch.AsTemplate("dowels-wing", Title, "Dowel holes in the wing");
+        yield return sketch.AsTemplate("dowels-wing", Title, "Dowel holes in the wing") with { Fitted = holes.ToImmutable() };
     }
 
     // The leading edge in this plane: a V where there is dihedral (its first panel; sweep does not show from the front).

@@ -7,9 +7,10 @@ namespace PlanForge.Parts.Saddles;
 
 /// <summary>The fitted lines of a saddle template, laid out as seen from outside the port side.</summary>
 /// <param name="Outline">The template's edge, the sanding allowance included.</param>
+/// <param name="Fitted">The stretch of the outline that the side is cut to; the rest is the paper's edge.</param>
 /// <param name="Finished">The finished saddle line inside an allowance; null when the outline is that line itself.</param>
 /// <param name="Inner">The line on the inner face; null where the side has no thickness.</param>
-internal sealed record SaddleContours(Path2 Outline, Path2? Finished, Path2? Inner)
+internal sealed record SaddleContours(Path2 Outline, Path2 Fitted, Path2? Finished, Path2? Inner)
 {
     /// <summary>Paper ahead of the leading edge, where the side goes on: it holds the saddle's round front, mm.</summary>
     public const double Ahead = 12;
@@ -41,6 +42,7 @@ internal sealed record SaddleContours(Path2 Outline, Path2? Finished, Path2? Inn
             : finished;
         return new(
             Outlined(airframe, flat, finished, top),
+            top,
             sanding > 0 ? finished : null,
             airframe.Body.Skin.Side > 0 ? ArcFitter.Fit(SampledCurve.Through(inner), Drawn.Tolerance) : null);
     }

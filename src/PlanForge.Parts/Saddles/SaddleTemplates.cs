@@ -61,7 +61,7 @@ public sealed class SaddleTemplates : IPartKind
         AddStations(airframe, flat, into, placement, sketch);
         AddTexts(airframe, flat, into, placement, sketch);
         SaddleTable.Add(airframe, flat, hand, sketch);
-        return sketch.AsTemplate($"saddle-{hand}", Title, $"Saddle {hand}");
+        return sketch.AsTemplate($"saddle-{hand}", Title, $"Saddle {hand}") with { Fitted = [contours.Fitted.Placed(placement)] };
     }
 
     private static void AddStations(RiggedAirframe airframe, SaddleDevelopment flat, double into, Placement2 placement, PartSketch sketch)

@@ -46,6 +46,7 @@ public sealed class ShimParts : IPartKind
         var sketch = new PartSketch();
         var text = airframe.Text;
         var rows = new List<ImmutableArray<string>>();
+        var pieces = ImmutableArray.CreateBuilder<SetPiece>();
         var below = 0.0;
         foreach (var change in Steps(airframe.Description.Shims))
         {
@@ -54,8 +55,8 @@ public sealed class ShimParts : IPartKind
             below -= thickness + Gap;
             var foot = new Point2(0, below);
             var thick = foot + new Vector2(isThickInFront ? 0 : length, thickness);
-            sketch.Line(LineUse.Cut, Path2.Polygon(foot, foot + new Vector2(length, 0), thick));
             var named = SignedAngle(change);
+            Cut(named, Path2.Polygon(foot, foot + new Vector2(length, 0), thick));
             var (front, rear) = isThickInFront ? (thickness, 0.0) : (0.0, thickness);
 
             // The sizes stand under the wedge: between two of them there is no room for dimension lines.
@@ -70,14 +71,20 @@ public sealed class ShimParts : IPartKind
 
         // The strip in plan, below the wedges.
         below -= width + 12;
-        sketch.Line(LineUse.Cut, Path2.Rectangle(new(0, below, length, below + width)));
+        Cut("strip in plan", Path2.Rectangle(new(0, below, length, below + width)));
         sketch.Label("strip in plan", new(length - 2, below + (width / 2) - 1.25), Anchor.End);
         sketch.Label("FRONT", new(2, below + (width / 2) - 1.25), Anchor.Start);
         sketch.Across(new(0, below), new(length, below), -1);
         sketch.Up(new(length, below), new(length, below + width), -1);
         sketch.Table($"Thickness of the shims ({text.UnitName})", ["change", "front", "rear"], rows);
         sketch.Note("Side views, front to the left; plus raises the leading edge. The thin end is a feather edge: glue to a backing before sanding.");
-        return sketch.AsTemplate($"shims-{name}", Title, title, quantity: 1);
+        return sketch.AsTemplate($"shims-{name}", Title, title, quantity: 1) with { Pieces = pieces.ToImmutable() };
+
+        void Cut(string piece, Path2 outline)
+        {
+            sketch.Line(LineUse.Cut, outline);
+            pieces.Add(new(piece, outline));
+        }
     }
 
     private static string EndText(MeasureText text, double thickness) => thickness == 0 ? "0" : text.FineWithUnit(thickness);

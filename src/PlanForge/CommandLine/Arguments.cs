@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PlanForge.Airframe.Reading;
 
 namespace PlanForge.CommandLine;
 
@@ -8,22 +9,11 @@ namespace PlanForge.CommandLine;
 /// <param name="Options">Its options in the order given.</param>
 internal sealed record Arguments(CommandSyntax Command, ImmutableArray<string> Operands, ImmutableArray<GivenOption> Options)
 {
+    /// <summary>Values for parameters in the place of the descriptions' own.</summary>
+    public ParameterOverrides Overrides => new(
+        CommandLine.Syntax.With.Name, [.. Options.Where(given => given.Syntax.Name == CommandLine.Syntax.With.Name).Select(given => given.Value)]);
+
     public bool Has(OptionSyntax option) => ValueOf(option) is not null;
-
-    /// <summary>All values of an option that may be given several times, in the order given.</summary>
-    public ImmutableArray<string> ValuesOf(OptionSyntax option)
-    {
-        var values = ImmutableArray.CreateBuilder<string>();
-        foreach (var given in Options)
-        {
-            if (given.Syntax == option)
-            {
-                values.Add(given.Value);
-            }
-        }
-
-        return values.ToImmutable();
-    }
 
     /// <summary>The option's last value, empty for one that takes none, or null when it was not given.</summary>
     public string? ValueOf(OptionSyntax option)

@@ -41,7 +41,7 @@ internal static class Syntax
         new("--to", "FILE", "Write the correction sheet too: a PDF at true size.");
 
     public static OptionSyntax ToChanges { get; } =
-        new("--to", "FILE", "File to draw changed parts to, new over old, a PDF at true size (default: none).");
+        new("--to", "FILE", "File to draw changed parts to, new over old: a PDF at true size.");
 
     public static OptionSyntax OnPaper { get; } = new("--paper", "PAPER", "Paper of the page (default: A4).");
 
@@ -72,6 +72,9 @@ internal static class Syntax
     public static OptionSyntax With { get; } =
         new("--with", "NAME=VALUE", "Another value for a parameter of the descriptions; may be given several times.");
 
+    public static OptionSyntax WithForNew { get; } =
+        With with { Summary = "Another value for a parameter of NEW; may be given several times." };
+
     public static OptionSyntax Quiet { get; } = new("--quiet", null, "Print warnings and errors only.", "-q");
 
     public static CommandSyntax Draw { get; } = new(
@@ -84,7 +87,7 @@ internal static class Syntax
 
     public static CommandSyntax Vary { get; } = new(
         "vary", "Work a design out for several values of a parameter.", OperandSyntax.DesignAndRange,
-        [Steps, Csv, Json, Chart, Force, Quiet]);
+        [Steps, With, Csv, Json, Chart, Force, Quiet]);
 
     public static CommandSyntax Check { get; } = new(
         "check", "Compute everything and print the key figures; write nothing.", OperandSyntax.Files, [With, Json, Quiet]);
@@ -95,11 +98,11 @@ internal static class Syntax
 
     public static CommandSyntax Current { get; } = new(
         "current", "Say whether paper or wood with this fingerprint is current.", OperandSyntax.DesignAndFingerprint,
-        [To, Json, Quiet]);
+        [To, With, Json, Quiet]);
 
     public static CommandSyntax Compare { get; } = new(
         "compare", "Say what a change leaves to print, cut or sand; exit code 0 either way.", OperandSyntax.OldAndNew,
-        [ToChanges, Force, Tiles, Printer, Profiles, Json, Quiet]);
+        [ToChanges, WithForNew, Force, Tiles, Printer, Profiles, Json, Quiet]);
 
     public static CommandSyntax Calibrate { get; } = new(
         "calibrate", "Write a page to measure a printer by, or keep what was measured.", OperandSyntax.None,

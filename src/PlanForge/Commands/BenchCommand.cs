@@ -44,7 +44,7 @@ internal sealed class BenchCommand(Terminal terminal, Arguments arguments)
     private ExitCode Run(string design, string measured, PrintChoice print)
     {
         _path = design;
-        var read = Planner.Read(design, _texts, _sources, overrides: new(Syntax.With.Name, arguments.ValuesOf(Syntax.With)));
+        var read = Planner.Read(design, _texts, _sources, overrides: arguments.Overrides);
         var findings = new List<Diagnostic>(read.Diagnostics);
         if (read.Airframe is not { } description || RiggedAirframe.Of(description, findings) is not { } airframe)
         {

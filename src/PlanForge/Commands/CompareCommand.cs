@@ -1,5 +1,6 @@
 using System.Text;
 using PlanForge.Airframe.Diagnostics;
+using PlanForge.Airframe.Reading;
 using PlanForge.CommandLine;
 using PlanForge.Comparing;
 using PlanForge.Designs;
@@ -27,6 +28,12 @@ internal sealed class CompareCommand(Terminal terminal, Arguments arguments)
                 return ExitCode.CommandLineFault;
             }
 
+            if (arguments.Has(Syntax.WithForNew) && Directory.Exists(arguments.Operands[1]))
+            {
+                _messages.Error(Syntax.Program, $"`{Syntax.With.Name}` is for the parameters of a description, and NEW, `{arguments.Operands[1]}`, is a folder with what was drawn; name the description");
+                return ExitCode.CommandLineFault;
+            }
+
             _path = arguments.ValueOf(Syntax.Profiles) ?? Syntax.Program;
             return PrintOptions.Read(arguments, _messages, out var code) is { } print ? Run(print) : code;
         }
@@ -45,10 +52,10 @@ internal sealed class CompareCommand(Terminal terminal, Arguments arguments)
     private ExitCode Run(PrintChoice print)
     {
         _path = arguments.Operands[0];
-        var old = DesignSource.Of(_path);
+        var old = DesignSource.Of(_path, ParameterOverrides.None);
         var oldPlanning = Task.Run(() => Plan(old));
         _path = arguments.Operands[1];
-        var now = DesignSource.Of(_path);
+        var now = DesignSource.Of(_path, arguments.Overrides);
         var newPlan = Plan(now);
         _path = arguments.Operands[0];
         var oldPlan = oldPlanning.GetAwaiter().GetResult();

@@ -1,4 +1,5 @@
 using System.Text;
+using PlanForge.Airframe.Reading;
 using PlanForge.CommandLine;
 using PlanForge.Currency;
 using PlanForge.Designs;
@@ -9,7 +10,7 @@ using PlanForge.Terminals;
 namespace PlanForge.Commands;
 
 /// <summary>Says whether a piece of paper or wood, known by the fingerprint on it, is of the design as it is now.</summary>
-internal sealed class CurrentCommand(Terminal terminal, bool isQuiet, bool isJson, string folder)
+internal sealed class CurrentCommand(Terminal terminal, ParameterOverrides overrides, bool isQuiet, bool isJson, string folder)
 {
     private readonly Messages _messages = new(terminal, isQuiet);
 
@@ -26,7 +27,7 @@ internal sealed class CurrentCommand(Terminal terminal, bool isQuiet, bool isJso
 
         try
         {
-            var planning = Planner.Plan(file, NestOptions.UsualEffort, CancellationToken.None);
+            var planning = Planner.Plan(file, overrides, NestOptions.UsualEffort, new(), CancellationToken.None);
             foreach (var finding in planning.Findings)
             {
                 _messages.Finding(finding, planning.Texts.GetValueOrDefault(finding.At.File, ""));
@@ -39,7 +40,8 @@ internal sealed class CurrentCommand(Terminal terminal, bool isQuiet, bool isJso
 
             var now = DrawnState.Of(design);
             var check = CurrencyCheck.Of(code, now, History.StatesIn(Path.Combine(folder, FolderName.Of(design.Airframe.Name))));
-            terminal.Results.Write(isJson ? Encoding.UTF8.GetString(CurrencyText.ToJson(check, now)) : isQuiet ? "" : CurrencyText.Of(check, now));
+            var since = check.Past is { } past ? ChangesSince.Of(past, now, design.ListValues(), design.Parts) : null;
+            terminal.Results.Write(isJson ? Encoding.UTF8.GetString(CurrencyReport.Of(check, now, since)) : isQuiet ? "" : CurrencyText.Of(check, now, since));
             return check.IsCurrent ? ExitCode.Done : ExitCode.NotCurrent;
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)

@@ -51,7 +51,7 @@ internal sealed class VaryCommand(Terminal terminal, Arguments arguments)
         using var signals = new StopSignals();
         try
         {
-            return Show(Variation.Of(path, range, Syntax.Vary.Name, signals.Token));
+            return Show(Variation.Of(path, range, arguments.Overrides, Syntax.Vary.Name, signals.Token));
         }
         catch (OperationCanceledException)
         {

@@ -8,26 +8,24 @@ internal static class CauseText
     private const int Most = 6;
 
     /// <summary>The causes in a line, such as <c>body_width 92 mm -> 94 mm, formers[F2].station 120 mm -> 125 mm</c>; empty without any.</summary>
-    public static string Of(IEnumerable<ValueChange> values)
-    {
-        var all = Named(values).Distinct(StringComparer.Ordinal).ToList();
-        return string.Join(", ", all.Take(Most)) + (all.Count > Most ? $" and {Reports.Counts.Of(all.Count - Most, "other value")}" : "");
-    }
+    public static string Of(IEnumerable<ValueChange> values) => Joined(Each(values));
 
-    /// <summary>Each cause by itself.</summary>
-    private static IEnumerable<string> Named(IEnumerable<ValueChange> values)
-    {
-        foreach (var value in values)
-        {
-            if (value.Parameters.IsEmpty)
-            {
-                yield return $"{value.Path} {value.Shown}";
-            }
+    /// <summary>The same as the end of a sentence: <c>because of body_width 92 mm -> 94 mm</c>; empty without any.</summary>
+    public static string Because(IEnumerable<ValueChange> values) => Of(values) is { Length: > 0 } causes ? $"because of {causes}" : "";
 
-            foreach (var parameter in value.Parameters)
-            {
-                yield return $"{parameter.Path["parameters[".Length..^1]} {parameter.Shown}";
-            }
-        }
-    }
+    /// <summary>Some of the causes in a line.</summary>
+    public static string Joined(IReadOnlyList<string> causes) =>
+        string.Join(", ", causes.Take(Most)) + (causes.Count > Most ? $" and {Reports.Counts.Of(causes.Count - Most, "other value")}" : "");
+
+    /// <summary>Each cause by itself, each once.</summary>
+    public static IReadOnlyList<string> Each(IEnumerable<ValueChange> values) => [.. Named(values).Distinct(StringComparer.Ordinal)];
+
+    /// <summary>A value with the parameters behind it: <c>wing.root.chord 187 mm -> 193 mm (wide 92 mm -> 95 mm)</c>.</summary>
+    public static string WithParameters(ValueChange value) =>
+        $"{value.Path} {value.Shown}" + (value.Parameters.IsEmpty ? "" : $" ({string.Join(", ", value.Parameters.Select(Named))})");
+
+    private static IEnumerable<string> Named(IEnumerable<ValueChange> values) =>
+        values.SelectMany(value => value.Parameters.IsEmpty ? [$"{value.Path} {value.Shown}"] : value.Parameters.Select(Named));
+
+    private static string Named(ValueChange parameter) => $"{parameter.Path["parameters[".Length..^1]} {parameter.Shown}";
 }

@@ -21,7 +21,7 @@ internal static class ChangesFile
         var airframe = comparison.New.Airframe;
         var text = new MeasureText(airframe.DisplayUnit, airframe.Sheets.HasBothUnits);
         var parts = ChangeParts.Of(comparison.Parts, text, part =>
-            CauseText.Of(comparison.CausesOf(part)) is { Length: > 0 } causes ? [$"Because of {causes}."] : []);
+            CauseText.Because(comparison.CausesOf(part)) is { Length: > 0 } causes ? [$"{char.ToUpperInvariant(causes[0])}{causes[1..]}."] : []);
         var sources = comparison.New.Sources.Concat(comparison.Old.Sources.Select(source => new SourceFile($"old/{source.Name}", source.Content))).ToList();
         return TrueSizeFile.Of(airframe, parts, new("Changed parts, new over old", "changes"), print, sources, findings);
     }

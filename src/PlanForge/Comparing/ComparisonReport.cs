@@ -1,5 +1,4 @@
 using System.Text.Json;
-using PlanForge.Airframe.Described;
 using PlanForge.Designs;
 using PlanForge.Geometry;
 using PlanForge.Geometry.Deviations;
@@ -21,11 +20,11 @@ internal static class ComparisonReport
         WriteDesign(json, "old", comparison.Old);
         WriteDesign(json, "new", comparison.New);
         json.WriteBoolean("same", comparison.IsSame);
-        WriteArray(json, "values", comparison.Values, value => WriteValue(json, value));
-        WriteArray(json, "figures", comparison.Parts.Figures, figure => WriteFigure(json, figure));
+        json.WriteObjects("values", comparison.Values, value => ValueChangeJson.Write(json, value));
+        json.WriteObjects("figures", comparison.Parts.Figures, figure => WriteFigure(json, figure));
         var words = new ComparisonTexts(new MeasureText(comparison.New.Airframe.DisplayUnit));
-        WriteArray(json, "parts", comparison.Parts.Parts, part => WritePart(json, part, comparison, words));
-        WriteArray(json, "sheets", comparison.Sheets, sheet =>
+        json.WriteObjects("parts", comparison.Parts.Parts, part => WritePart(json, part, comparison, words));
+        json.WriteObjects("sheets", comparison.Sheets, sheet =>
         {
             json.WriteNumber("number", sheet.Sheet.Number);
             json.WriteString("title", sheet.Sheet.Title);
@@ -37,10 +36,10 @@ internal static class ComparisonReport
             }
             else
             {
-                WriteArray(json, "causes", comparison.CausesOf(sheet), value => WriteValue(json, value));
+                json.WriteObjects("causes", comparison.CausesOf(sheet), value => ValueChangeJson.Write(json, value));
             }
         });
-        WriteArray(json, "sheets_gone", comparison.GoneSheets, sheet =>
+        json.WriteObjects("sheets_gone", comparison.GoneSheets, sheet =>
         {
             json.WriteNumber("number", sheet.Number);
             json.WriteString("title", sheet.Title);
@@ -57,30 +56,6 @@ internal static class ComparisonReport
         json.WriteString("revision", design.Airframe.Issue.Revision);
         json.WriteString("fingerprint", design.Airframe.Issue.Fingerprint.Code);
         json.WriteEndObject();
-    }
-
-    private static void WriteArray<T>(Utf8JsonWriter json, string name, IEnumerable<T> items, Action<T> write)
-    {
-        json.WriteStartArray(name);
-        foreach (var item in items)
-        {
-            json.WriteStartObject();
-            write(item);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-    }
-
-    private static void WriteValue(Utf8JsonWriter json, ValueChange value)
-    {
-        json.WriteString("path", value.Path);
-        json.WriteString("old", value.Before?.Shown);
-        json.WriteString("new", value.After?.Shown);
-        if (!value.Parameters.IsEmpty)
-        {
-            WriteArray(json, "parameters", value.Parameters, parameter => WriteValue(json, parameter));
-        }
     }
 
     private static void WriteFigure(Utf8JsonWriter json, FigureChange figure)
@@ -112,14 +87,7 @@ internal static class ComparisonReport
         json.WriteString("id", part.Part.Id);
         json.WriteString("title", part.Part.Title);
         json.WriteString("kind", part.Part.Kind);
-        json.WriteString("state", part.State switch
-        {
-            PartState.Same => "same",
-            PartState.Moved => "moved",
-            PartState.Changed => "changed",
-            PartState.New => "new",
-            _ => "gone",
-        });
+        json.WriteString("state", NameOf(part.State));
         json.WriteString("do", part.Advice switch
         {
             PartAdvice.Keep => "keep",
@@ -151,16 +119,25 @@ internal static class ComparisonReport
             WriteDeviation(json, "short", lack.Largest.Distance, lack.Middle, part.Part);
         }
 
-        WriteArray(json, "zones", part.Wood?.Zones ?? [], zone =>
+        json.WriteObjects("zones", part.Wood?.Zones ?? [], zone =>
         {
-            json.WriteString("side", zone.Side == DeviationSide.Surplus ? "take_off" : "short");
+            json.WriteString("side", zone.IsBeyondEnd ? (zone.IsOnOld ? "ends_earlier" : "goes_on") : zone.Side == DeviationSide.Surplus ? "take_off" : "short");
             WriteDeviation(json, "largest", zone.Largest.Distance, zone.Middle, part.Part);
             json.WriteNumber("length_mm", FigureUnits.Rounded(zone.Run.Length));
             json.WriteString("text", words.Of(zone));
         });
-        WriteArray(json, "causes", comparison.CausesOf(part), value => WriteValue(json, value));
-        WriteArray(json, "figures", part.Figures, figure => WriteFigure(json, figure));
+        json.WriteObjects("causes", comparison.CausesOf(part), value => ValueChangeJson.Write(json, value));
+        json.WriteObjects("figures", part.Figures, figure => WriteFigure(json, figure));
     }
+
+    private static string NameOf(PartState state) => state switch
+    {
+        PartState.Same => "same",
+        PartState.Moved => "moved",
+        PartState.Changed => "changed",
+        PartState.New => "new",
+        _ => "gone",
+    };
 
     private static void WriteDeviation(Utf8JsonWriter json, string name, double distance, Point2 at, Part part)
     {

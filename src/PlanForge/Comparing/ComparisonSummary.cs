@@ -71,10 +71,10 @@ internal sealed class ComparisonSummary
 
         _text.Append('\n').Append(title).Append(":\n");
         var same = all.Where(part => part.State == PartState.Same).Select(part => part.Part.Title).ToList();
-        foreach (var alike in all.Where(part => part.State != PartState.Same).GroupBy(part => (Words: _words.Of(part), Causes: CauseText.Of(_comparison.CausesOf(part)))))
+        foreach (var alike in all.Where(part => part.State != PartState.Same).GroupBy(part => (Words: _words.Of(part), Causes: CauseText.Because(_comparison.CausesOf(part)))))
         {
             _text.Append("  ").AppendJoin("; ", alike.Select(part => part.Part.Title)).Append(": ").Append(alike.Key.Words).Append('\n');
-            _text.Append(alike.Key.Causes.Length > 0 ? $"    by {alike.Key.Causes}\n" : "");
+            _text.Append(alike.Key.Causes.Length > 0 ? $"    {alike.Key.Causes}\n" : "");
         }
 
         _text.Append(same.Count > 0 ? $"  {string.Join("; ", same)}\n" : "");
@@ -84,9 +84,9 @@ internal sealed class ComparisonSummary
     {
         _text.Append("\nSheets:\n");
         Add("print", _comparison.Sheets.Where(sheet => sheet.Was is null).Select(sheet => Number(sheet.Sheet.Number)));
-        foreach (var alike in _comparison.Sheets.GroupBy(sheet => CauseText.Of(_comparison.CausesOf(sheet))).Where(group => group.Key.Length > 0))
+        foreach (var alike in _comparison.Sheets.GroupBy(sheet => CauseText.Because(_comparison.CausesOf(sheet))).Where(group => group.Key.Length > 0))
         {
-            _text.Append("    ").AppendJoin(", ", alike.Select(sheet => Number(sheet.Sheet.Number))).Append($" by {alike.Key}\n");
+            _text.Append("    ").AppendJoin(", ", alike.Select(sheet => Number(sheet.Sheet.Number))).Append($" {alike.Key}\n");
         }
 
         Add("keep", _comparison.Sheets.Where(sheet => sheet.Was is not null).Select(sheet => sheet.Was!.Number == sheet.Sheet.Number

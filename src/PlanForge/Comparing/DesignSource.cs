@@ -12,14 +12,16 @@ namespace PlanForge.Comparing;
 internal sealed record DesignSource(string Given, string Description, ParameterOverrides Overrides, DrawnState? Drawn)
 {
     /// <summary>Looks at a path.</summary>
+    /// <param name="path">A description or a folder.</param>
+    /// <param name="overrides">Values for a description's parameters in the place of its own; a folder has those that it was drawn with.</param>
     /// <exception cref="FolderFault">It is a folder that draw did not write, or of a version that kept no description.</exception>
     /// <exception cref="IOException">The folder cannot be read.</exception>
     /// <exception cref="UnauthorizedAccessException">The folder may not be read.</exception>
-    public static DesignSource Of(string path)
+    public static DesignSource Of(string path, ParameterOverrides overrides)
     {
         if (!Directory.Exists(path))
         {
-            return new(path, path, ParameterOverrides.None, null);
+            return new(path, path, overrides, null);
         }
 
         var file = Path.Combine(path, Manifest.FileName);

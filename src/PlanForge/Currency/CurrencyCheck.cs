@@ -16,19 +16,21 @@ internal sealed record CurrencyCheck(string Code, ImmutableArray<MarkedThing> Th
     /// <summary>Looks for a fingerprint.</summary>
     /// <param name="code">The fingerprint, as it is printed.</param>
     /// <param name="now">What the description draws now.</param>
-    /// <param name="past">What was drawn before, the latest first.</param>
-    public static CurrencyCheck Of(string code, DrawnState now, ImmutableArray<DrawnState> past)
+    /// <param name="past">What was drawn before, the latest first; asked for no more than is needed.</param>
+    public static CurrencyCheck Of(string code, DrawnState now, IEnumerable<DrawnState> past)
     {
-        foreach (var state in (IEnumerable<DrawnState>)[now, .. past])
+        MarkedThing? near = null;
+        foreach (var state in past.Prepend(now))
         {
             ImmutableArray<MarkedThing> things = [.. MarkedThing.AllOf(state).Where(thing => thing.Fingerprint == code)];
             if (!things.IsEmpty)
             {
                 return new(code, things, ReferenceEquals(state, now) ? null : state, null);
             }
+
+            near ??= MarkedThing.AllOf(state).FirstOrDefault(thing => IsNear(thing.Fingerprint, code));
         }
 
-        var near = MarkedThing.AllOf(now).Concat(past.SelectMany(MarkedThing.AllOf)).FirstOrDefault(thing => IsNear(thing.Fingerprint, code));
         return new(code, [], null, near);
     }
 
@@ -47,7 +49,7 @@ internal sealed record MarkedThing(MarkedKind Kind, string Id, string Title, str
     /// <summary>Everything of a state that carries one: parts, sheets, the description.</summary>
     public static IEnumerable<MarkedThing> AllOf(DrawnState state)
     {
-        var parts = state.Parts.ToDictionary(part => part.Id, StringComparer.Ordinal);
+        var parts = state.Parts.DistinctBy(part => part.Id, StringComparer.Ordinal).ToDictionary(part => part.Id, StringComparer.Ordinal);
         foreach (var part in state.Parts)
         {
             yield return new(MarkedKind.Part, part.Id, part.Title, part.Fingerprint, [part]);

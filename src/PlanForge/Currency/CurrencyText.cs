@@ -1,24 +1,30 @@
 using System.Collections.Immutable;
 using System.Text;
-using System.Text.Json;
+using PlanForge.CommandLine;
+using PlanForge.Comparing;
 using PlanForge.Folders;
+using PlanForge.Reports;
 
 namespace PlanForge.Currency;
 
-/// <summary>Says whether paper or wood is current, for a person or a program.</summary>
+/// <summary>Says whether paper or wood is current, for a person.</summary>
 internal static class CurrencyText
 {
-    /// <summary>For a person; every line ends with LF.</summary>
-    public static string Of(CurrencyCheck check, DrawnState now)
+    /// <summary>What to say; every line ends with LF.</summary>
+    /// <param name="check">What was found.</param>
+    /// <param name="now">What is drawn now.</param>
+    /// <param name="since">What changed since; null for what is current or unknown.</param>
+    public static string Of(CurrencyCheck check, DrawnState now, ChangesSince? since)
     {
         var text = new StringBuilder();
         foreach (var thing in check.Things)
         {
             text.Append(check.Code).Append(" is ").Append(thing.Title);
             text.Append(check.Past is { } past ? $" as drawn earlier{RevisionOf(past)}: not current.\n" : ": current.\n");
-            if (check.Past is not null)
+            if (since is not null)
             {
                 AddParts(text, thing, now);
+                AddChanges(text, thing, since);
             }
         }
 
@@ -31,66 +37,16 @@ internal static class CurrencyText
         return text.ToString();
     }
 
-    /// <summary>For a program.</summary>
-    public static byte[] ToJson(CurrencyCheck check, DrawnState now) => JsonText.Write(json =>
-    {
-        json.WriteStartObject();
-        json.WriteString("planforge", ToolVersion.Text);
-        json.WriteString("design", now.Design);
-        json.WriteString("fingerprint", check.Code);
-        json.WriteBoolean("known", !check.Things.IsEmpty);
-        json.WriteBoolean("current", check.IsCurrent);
-        json.WriteStartArray("things");
-        foreach (var thing in check.Things)
-        {
-            WriteThing(json, thing, now);
-        }
-
-        json.WriteEndArray();
-        if (check.Past is { } past)
-        {
-            json.WriteString("drawn_at_revision", past.Revision);
-            json.WriteString("drawn_from", past.Fingerprint);
-        }
-
-        if (check.Near is { } near)
-        {
-            json.WriteString("near", near.Fingerprint);
-        }
-
-        json.WriteEndObject();
-    });
-
-    private static void WriteThing(Utf8JsonWriter json, MarkedThing thing, DrawnState now)
-    {
-        json.WriteStartObject();
-        json.WriteString("kind", thing.Kind switch { MarkedKind.Part => "part", MarkedKind.Sheet => "sheet", _ => "description" });
-        json.WriteString("id", thing.Id);
-        json.WriteString("title", thing.Title);
-        json.WriteStartArray("parts");
-        foreach (var part in thing.Parts)
-        {
-            json.WriteStartObject();
-            json.WriteString("id", part.Id);
-            json.WriteString("was", part.Fingerprint);
-            json.WriteString("is", PresentOf(part, now)?.Fingerprint);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-        json.WriteEndObject();
-    }
-
     private static void AddParts(StringBuilder text, MarkedThing thing, DrawnState now)
     {
-        AddLine("still as it was", thing.Parts.Where(part => PresentOf(part, now)?.Fingerprint == part.Fingerprint));
-        AddLine("changed", thing.Parts.Where(part => PresentOf(part, now) is { } present && present.Fingerprint != part.Fingerprint));
-        AddLine("no longer part of the design", thing.Parts.Where(part => PresentOf(part, now) is null));
+        AddLine("still as it was", thing.Parts.Where(part => now.PresentOf(part)?.Fingerprint == part.Fingerprint));
+        AddLine("changed", thing.Parts.Where(part => now.PresentOf(part) is { } present && present.Fingerprint != part.Fingerprint));
+        AddLine("no longer part of the design", thing.Parts.Where(part => now.PresentOf(part) is null));
         if (thing.Kind == MarkedKind.Sheet && !thing.Parts.IsEmpty)
         {
             var parts = thing.Parts.Select(part => part.Id).ToHashSet(StringComparer.Ordinal);
-            var sheets = now.Sheets.Where(sheet => sheet.Parts.Any(parts.Contains)).Select(sheet => $"{sheet.Number} ({sheet.Fingerprint})");
-            text.Append("  they are now on sheet ").AppendJoin(", ", sheets).Append('\n');
+            var sheets = string.Join(", ", now.Sheets.Where(sheet => sheet.Parts.Any(parts.Contains)).Select(sheet => $"{sheet.Number} ({sheet.Fingerprint})"));
+            text.Append(sheets.Length > 0 ? $"  they are now on sheet {sheets}\n" : "");
         }
 
         void AddLine(string what, IEnumerable<DrawnPart> parts)
@@ -99,14 +55,51 @@ internal static class CurrencyText
             if (!all.IsEmpty)
             {
                 text.Append("  ").Append(what).Append(": ");
-                text.AppendJoin(", ", all.Select(part => PresentOf(part, now) is { } present && present.Fingerprint != part.Fingerprint
+                text.AppendJoin(", ", all.Select(part => now.PresentOf(part) is { } present && present.Fingerprint != part.Fingerprint
                     ? $"{part.Title} (now {present.Fingerprint})"
                     : part.Title)).Append('\n');
             }
         }
     }
 
-    private static DrawnPart? PresentOf(DrawnPart part, DrawnState now) => now.Parts.FirstOrDefault(present => present.Id == part.Id);
+    private static void AddChanges(StringBuilder text, MarkedThing thing, ChangesSince since)
+    {
+        if (since.Values is not { } values)
+        {
+            text.Append($"  what changed since is not known: {Syntax.Program} {since.Past.Version}, which drew it, kept no values\n");
+        }
+        else if (values.IsEmpty)
+        {
+            text.Append("  no value of the description changed since").Append(since.Past.Version == since.Now.Version
+                ? "\n"
+                : $": {Syntax.Program} {since.Past.Version} drew it, this is {since.Now.Version}\n");
+        }
+        else if (thing.Kind == MarkedKind.Description)
+        {
+            text.Append("  changed since:\n");
+            foreach (var value in values)
+            {
+                text.Append("    ").Append(CauseText.WithParameters(value)).Append('\n');
+            }
+        }
+        else
+        {
+            AddCauses(text, CauseText.Each(since.CausesOf(thing)), CauseText.Each(values));
+        }
+    }
+
+    private static void AddCauses(StringBuilder text, IReadOnlyList<string> causes, IReadOnlyList<string> all)
+    {
+        if (causes.Count == 0)
+        {
+            text.Append("  changed since in the description: ").Append(CauseText.Joined(all)).Append('\n');
+            return;
+        }
+
+        text.Append("  because of ").Append(CauseText.Joined(causes)).Append('\n');
+        var others = all.Except(causes, StringComparer.Ordinal).Count();
+        text.Append(others > 0 ? $"  changed since too, without a part in it: {Counts.Of(others, "value")}\n" : "");
+    }
 
     private static string RevisionOf(DrawnState past) =>
         (past.Revision.Length > 0 ? $" at revision {past.Revision}" : "") + $" (description {past.Fingerprint})";

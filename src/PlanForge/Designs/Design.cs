@@ -6,7 +6,7 @@ using PlanForge.Drafting.Cutting;
 using PlanForge.Drafting.Model;
 using PlanForge.Drafting.Nests;
 using PlanForge.Parts;
-using PlanForge.Parts.Changes;
+using PlanForge.Parts.Comparison;
 
 namespace PlanForge.Designs;
 
@@ -41,7 +41,7 @@ internal sealed record Design(
     public required NestPlan Nests { get; init; }
 
     /// <summary>What moved by what was measured on the wood; null when nothing was, or when the design before cannot be drawn.</summary>
-    public required WhatMoved? Moved { get; init; }
+    public required AsBuiltChanges? Moved { get; init; }
 
     /// <summary>How the shop wants its cut files.</summary>
     public required CutProfile CutProfile { get; init; }

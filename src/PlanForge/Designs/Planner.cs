@@ -7,7 +7,7 @@ using PlanForge.Drafting.Nests;
 using PlanForge.Drafting.Sheets;
 using PlanForge.Drafting.Tiles;
 using PlanForge.Parts;
-using PlanForge.Parts.Changes;
+using PlanForge.Parts.Comparison;
 
 namespace PlanForge.Designs;
 
@@ -54,6 +54,7 @@ internal static class Planner
         }
 
         stop.ThrowIfCancellationRequested();
+        var moving = before?.ContinueWith(designed => Moved(designed.GetAwaiter().GetResult(), parts), TaskScheduler.Default);
         var (profile, profileFindings) = ReadProfile(folder, airframe.Cutter, texts, sources, missing, kept);
         var cutting = Task.Run(() => CutParts.Of(parts.Parts, airframe.Cutter, kept.Drawings), stop);
         var nesting = Task.Run(() => Nest(airframe, parts, effort, kept), stop);
@@ -63,7 +64,7 @@ internal static class Planner
         findings = findings.AddRange(nests.Findings).AddRange(plan.Findings).AddRange(TileFaults(airframe));
         var cuts = cutting.GetAwaiter().GetResult();
         findings = findings.AddRange(profileFindings).AddRange(cuts.Findings);
-        var moved = before is null ? null : Moved(before.GetAwaiter().GetResult(), parts);
+        var moved = moving?.GetAwaiter().GetResult();
         if (before is not null && moved is null)
         {
             findings = findings.Add(Diagnostic.Warning(
@@ -90,8 +91,8 @@ internal static class Planner
         PlanningResult Failed(ImmutableArray<Diagnostic> all) => new(null, all, texts) { Missing = [.. missing] };
     }
 
-    private static WhatMoved? Moved(PartList designed, PartList built) =>
-        designed.Findings.Any(finding => finding.Severity == Severity.Error) ? null : WhatMoved.Between(designed, built);
+    private static AsBuiltChanges? Moved(PartList designed, PartList built) =>
+        designed.Findings.Any(finding => finding.Severity == Severity.Error) ? null : AsBuiltChanges.Between(designed, built);
 
     /// <summary>The parts on their stock, as far apart as the widest kerf asks for over and above the spacing.</summary>
     private static NestPlan Nest(AirframeDescription airframe, PartList parts, int effort, KeptWork kept)

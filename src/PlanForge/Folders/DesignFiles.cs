@@ -19,6 +19,7 @@ internal static class DesignFiles
     {
         // The PDFs take as long as all other files together.
         var plan = Task.Run(() => PlanFiles.Of(design, choice.Print, kept, stop), stop);
+        var values = Task.Run(() => DrawnValues.Of(design.ListValues()), stop);
         var pictures = Task.Run(() => Pictures(design, kept.Files, stop), stop);
         var files = ImmutableArray.CreateBuilder<OutputFile>();
         files.AddRange(CutFiles.Of(design, choice.Dxf, kept.Files, stop));
@@ -27,7 +28,7 @@ internal static class DesignFiles
         files.AddRange(plan.GetAwaiter().GetResult());
         var copies = SourceCopies.Of(design.Sources);
         files.AddRange(copies);
-        files.Add(Manifest.Of(DrawnState.Of(design), new(copies[0].Path, design.With), files, kept.Files));
+        files.Add(Manifest.Of(DrawnState.Of(design) with { Values = values.GetAwaiter().GetResult() }, new(copies[0].Path, design.With), files, kept.Files));
         return new(files.DrainToImmutable(), faults);
     }
 

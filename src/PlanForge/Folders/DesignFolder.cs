@@ -119,7 +119,7 @@ internal sealed class DesignFolder
     private static IReadOnlyList<OutputFile> WithHistory(IReadOnlyList<OutputFile> files, ExistingFolder existing)
     {
         var manifest = files.LastOrDefault(file => file.Path == Manifest.FileName);
-        return manifest is not null && Manifest.Read(manifest.Content)?.State is { } now && History.Next(existing.Before, existing.Earlier, now) is { } history
+        return manifest is not null && Manifest.Read(manifest.Content)?.State is { } now && History.After(existing.Before, existing.HistoryFile, now) is { } history
             ? [.. files, history]
             : files;
     }

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using PlanForge.CommandLine;
 
 namespace PlanForge.Folders;
@@ -8,14 +7,14 @@ namespace PlanForge.Folders;
 /// <param name="Others">Files and links of the user's, sorted; paths inside the folder with <c>/</c>.</param>
 /// <param name="OtherFolders">Folders of the user's that hold nothing, sorted.</param>
 /// <param name="Before">What the last run drew; null where there was none.</param>
-/// <param name="Earlier">What was drawn before that, the latest first.</param>
+/// <param name="HistoryFile">The history as the last run left it; empty for none.</param>
 /// <param name="Mode">Who may read and write the folder, or null where there is none or the system knows no modes.</param>
 internal sealed record ExistingFolder(
     IReadOnlySet<string> Ours,
     IReadOnlyList<string> Others,
     IReadOnlyList<string> OtherFolders,
     DrawnState? Before,
-    ImmutableArray<DrawnState> Earlier,
+    ReadOnlyMemory<byte> HistoryFile,
     UnixFileMode? Mode)
 {
     /// <summary>Looks at a folder; one that is not there or is empty holds nothing of anybody's.</summary>
@@ -29,7 +28,7 @@ internal sealed record ExistingFolder(
 
         if (!Directory.Exists(folder))
         {
-            return new(new HashSet<string>(), [], [], null, [], null);
+            return new(new HashSet<string>(), [], [], null, default, null);
         }
 
         UnixFileMode? mode = OperatingSystem.IsWindows() ? null : File.GetUnixFileMode(folder);
@@ -40,7 +39,7 @@ internal sealed record ExistingFolder(
 
         if (IsEmpty(folder))
         {
-            return new(new HashSet<string>(), [], [], null, [], mode);
+            return new(new HashSet<string>(), [], [], null, default, mode);
         }
 
         var path = Path.Combine(folder, Manifest.FileName);
@@ -52,14 +51,12 @@ internal sealed record ExistingFolder(
         }
 
         var ours = new HashSet<string>(manifest.Paths, StringComparer.Ordinal) { Manifest.FileName, History.FileName };
-        var history = Path.Combine(folder, History.FileName);
-        var earlier = File.Exists(history) ? History.Read(File.ReadAllBytes(history)) : [];
         var others = new List<string>();
         var otherFolders = new List<string>();
         Collect(new(folder), "", ours, others, otherFolders);
         others.Sort(StringComparer.Ordinal);
         otherFolders.Sort(StringComparer.Ordinal);
-        return new(ours, others, otherFolders, manifest.State, earlier, mode);
+        return new(ours, others, otherFolders, manifest.State, History.ReadFile(folder), mode);
     }
 
     public static bool IsEmpty(string folder) => !Directory.EnumerateFileSystemEntries(folder).Any();

@@ -1,6 +1,8 @@
 using System.Text.Json;
 using PlanForge.Designs;
 using PlanForge.Parts;
+using PlanForge.Parts.Comparison;
+using PlanForge.Parts.Wording;
 
 namespace PlanForge.Reports;
 
@@ -34,16 +36,22 @@ internal static class AsBuiltReport
             foreach (var figure in moved.Figures)
             {
                 json.WriteStartObject();
-                json.WriteString("key", figure.Figure.Key);
-                json.WriteString("label", figure.Figure.Label);
-                WriteValues(json, figure.Figure.Quantity, figure.Before, figure.After);
+                json.WriteString("key", figure.Key);
+                json.WriteString("label", figure.Label);
+                WriteValues(json, figure.Quantity, figure.Old, figure.New);
                 json.WriteEndObject();
             }
 
             json.WriteEndArray();
-            WriteIds(json, "parts_changed", moved.Changed);
-            WriteIds(json, "parts_added", moved.Added);
-            WriteIds(json, "parts_gone", moved.Gone);
+            var words = new ComparisonTexts(new MeasureText(design.Airframe.DisplayUnit));
+            json.WriteObjects("parts", moved.Parts.Where(part => part.State != PartState.Same), part =>
+            {
+                json.WriteString("id", part.Part.Id);
+                json.WriteString("text", words.Of(part));
+            });
+            WriteIds(json, "parts_changed", moved.Those(PartState.Changed, PartState.Moved));
+            WriteIds(json, "parts_added", moved.Those(PartState.New));
+            WriteIds(json, "parts_gone", moved.Those(PartState.Gone));
         }
 
         json.WriteEndObject();
@@ -68,12 +76,12 @@ internal static class AsBuiltReport
         }
     }
 
-    private static void WriteIds(Utf8JsonWriter json, string name, IEnumerable<string> ids)
+    private static void WriteIds(Utf8JsonWriter json, string name, IEnumerable<PartComparison> parts)
     {
         json.WriteStartArray(name);
-        foreach (var id in ids)
+        foreach (var part in parts)
         {
-            json.WriteStringValue(id);
+            json.WriteStringValue(part.Part.Id);
         }
 
         json.WriteEndArray();

@@ -1,7 +1,8 @@
 using System.Text;
 using PlanForge.Designs;
 using PlanForge.Parts;
-using PlanForge.Parts.Changes;
+using PlanForge.Parts.Comparison;
+using PlanForge.Parts.Wording;
 
 namespace PlanForge.Reports;
 
@@ -23,22 +24,22 @@ internal static class AsBuiltSummary
         {
             var felt = moved.Figures.Where(IsFelt).ToList();
             AddRows(text, "Moved by that", [.. felt
-                .Select(figure => Row.Of(figures, figure.Figure.Label, figure.Figure.Quantity, figure.Before, figure.After))]);
+                .Select(figure => Row.Of(figures, figure.Label, figure.Quantity, figure.Old, figure.New))]);
             if (moved.Figures.Length > felt.Count)
             {
                 text.Append("  and ").Append(Counts.Of(moved.Figures.Length - felt.Count, "figure")).Append(" by less than a builder feels (see report.json)\n");
             }
 
-            AddParts(text, "Parts that changed", moved.Changed);
-            AddParts(text, "New parts", moved.Added);
-            AddParts(text, "No longer needed", moved.Gone);
+            AddParts(text, "Parts that changed", moved.Those(PartState.Changed, PartState.Moved), new(new MeasureText(design.Airframe.DisplayUnit)));
+            AddParts(text, "New parts", moved.Those(PartState.New));
+            AddParts(text, "No longer needed", moved.Those(PartState.Gone));
         }
 
         return text.Append('\n').ToString();
     }
 
     // A twentieth of a millimetre is about what a steel rule and a good eye tell apart (common practice, no source).
-    private static bool IsFelt(MovedFigure figure) => figure.After - figure.Before is not { } difference || Math.Abs(difference) >= figure.Figure.Quantity switch
+    private static bool IsFelt(FigureChange figure) => figure.New - figure.Old is not { } difference || Math.Abs(difference) >= figure.Quantity switch
     {
         FigureQuantity.Length => 0.05,
         FigureQuantity.Area => 100,
@@ -62,11 +63,19 @@ internal static class AsBuiltSummary
         }
     }
 
-    private static void AddParts(StringBuilder text, string title, IReadOnlyCollection<string> ids)
+    private static void AddParts(StringBuilder text, string title, IEnumerable<PartComparison> parts)
     {
-        if (ids.Count > 0)
+        var titles = string.Join("; ", parts.Select(part => part.Part.Title));
+        text.Append(titles.Length > 0 ? $"{title}: {titles}\n" : "");
+    }
+
+    private static void AddParts(StringBuilder text, string title, IEnumerable<PartComparison> parts, ComparisonTexts words)
+    {
+        var alike = parts.GroupBy(words.Of).ToList();
+        text.Append(alike.Count > 0 ? $"{title}\n" : "");
+        foreach (var group in alike)
         {
-            text.Append(title).Append(": ").AppendJoin(", ", ids).Append('\n');
+            text.Append("  ").AppendJoin("; ", group.Select(part => part.Part.Title)).Append(": ").Append(group.Key).Append('\n');
         }
     }
 

@@ -44,18 +44,19 @@ internal sealed record Variation(string Design, DisplayUnit Unit, string Paramet
     /// <summary>Works out all steps, several at a time.</summary>
     /// <param name="path">The description, as the user gave it.</param>
     /// <param name="range">What is varied.</param>
+    /// <param name="others">Values for other parameters.</param>
     /// <param name="option">What findings about the values call their place.</param>
     /// <param name="stop">Asked between the steps.</param>
     /// <exception cref="IOException">The description or a section file cannot be read.</exception>
     /// <exception cref="UnauthorizedAccessException">The description or a section file may not be read.</exception>
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
-    public static Variation Of(string path, VariationRange range, string option, CancellationToken stop)
+    public static Variation Of(string path, VariationRange range, ParameterOverrides others, string option, CancellationToken stop)
     {
         var values = range.Values;
         var worked = new (VariationStep Step, AirframeDescription? Airframe)[values.Length];
         try
         {
-            Parallel.For(0, values.Length, new() { CancellationToken = stop }, i => worked[i] = Work(path, new(option, [$"{range.Name}={values[i]}"]), range.Name));
+            Parallel.For(0, values.Length, new() { CancellationToken = stop }, i => worked[i] = Work(path, others.And(option, $"{range.Name}={values[i]}"), range.Name));
         }
         catch (AggregateException fault)
         {

@@ -4,7 +4,7 @@ using PlanForge.Airframe;
 using PlanForge.Airframe.Building;
 using PlanForge.Airframe.Sections;
 using PlanForge.Geometry;
-using PlanForge.Parts.Changes;
+using PlanForge.Parts.Comparison;
 using PlanForge.Parts.Shapes;
 using static PlanForge.Parts.Tests.Build;
 
@@ -175,32 +175,34 @@ public class AsBuiltPartsTests
     public void Only_parts_that_depend_on_it_are_said_to_have_changed()
     {
         var (before, after) = (PartList.Of(Slab), PartList.Of(AsBuiltDescription.Apply(Slab, Measured(new FormerThickness("G"), 3, 3.4))));
-        var moved = WhatMoved.Between(before, after);
-        Assert.Contains("former-G", moved.Changed);
-        Assert.DoesNotContain("former-F", moved.Changed);
-        Assert.DoesNotContain(moved.Figures, figure => figure.Figure.Key.StartsWith("wing.", StringComparison.Ordinal));
-        Assert.Empty(moved.Added.Concat(moved.Gone));
+        var moved = AsBuiltChanges.Between(before, after);
+        Assert.Contains("former-G", Ids(moved, PartState.Changed));
+        Assert.Contains("former-F", Ids(moved, PartState.Same));
+        Assert.DoesNotContain(moved.Figures, figure => figure.Key.StartsWith("wing.", StringComparison.Ordinal));
+        Assert.Empty(Ids(moved, PartState.New, PartState.Gone));
     }
 
     [Fact]
     public void Parts_and_figures_of_one_state_alone_are_told_apart()
     {
         var fewer = Slab with { Formers = [Slab.Formers[0]] };
-        var gone = WhatMoved.Between(PartList.Of(Slab), PartList.Of(fewer));
-        Assert.Contains("former-G", gone.Gone);
-        Assert.Contains(gone.Figures, figure => figure is { Figure.Key: "former.G.width", Before: not null, After: null });
-        var added = WhatMoved.Between(PartList.Of(fewer), PartList.Of(Slab));
-        Assert.Contains("former-G", added.Added);
-        Assert.Contains(added.Figures, figure => figure is { Figure.Key: "former.G.width", Before: null, After: not null });
+        var gone = AsBuiltChanges.Between(PartList.Of(Slab), PartList.Of(fewer));
+        Assert.Contains("former-G", Ids(gone, PartState.Gone));
+        Assert.Contains(gone.Figures, figure => figure is { Key: "former.G.width", Old: not null, New: null });
+        var added = AsBuiltChanges.Between(PartList.Of(fewer), PartList.Of(Slab));
+        Assert.Contains("former-G", Ids(added, PartState.New));
+        Assert.Contains(added.Figures, figure => figure is { Key: "former.G.width", Old: null, New: not null });
     }
 
     [Fact]
     public void Nothing_moves_between_a_state_and_itself()
     {
-        var moved = WhatMoved.Between(PartList.Of(Slab), PartList.Of(Slab));
+        var moved = AsBuiltChanges.Between(PartList.Of(Slab), PartList.Of(Slab));
         Assert.Empty(moved.Figures);
-        Assert.Empty(moved.Changed.Concat(moved.Added).Concat(moved.Gone));
+        Assert.All(moved.Parts, part => Assert.Equal(PartState.Same, part.State));
     }
+
+    private static IEnumerable<string> Ids(AsBuiltChanges moved, params PartState[] states) => moved.Those(states).Select(part => part.Part.Id);
 
     private static IEnumerable<Measurement> Everything(AirframeDescription designed)
     {

@@ -119,6 +119,88 @@ public sealed class PartComparerTests
         }
     }
 
+    // The paper below a line that wood is cut to: where the paper ends is nothing.
+    [Fact]
+    public void The_edge_of_a_templates_paper_is_no_wood()
+    {
+        Assert.Equal(PartState.Same, PartComparer.Compare(Saddle(), Saddle(paper: -30.44)).State);
+
+        var raised = PartComparer.Compare(Saddle(), Saddle(paper: -30.44, line: 0.3));
+        Assert.Equal(0.3, raised.Largest!.Value.Distance, 1e-3);
+        Assert.Equal(0.3, Assert.Single(raised.Wood!.Zones).Largest.Distance, 1e-3);
+        Assert.Equal("wood cut by it: short by 0.3 mm: make new (upper edge)", Words.Of(raised));
+        Assert.StartsWith("wood cut by it: take off up to 0.3 mm (", Words.Of(PartComparer.Compare(Saddle(line: 0.3), Saddle())), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_fitted_line_that_goes_on_says_nothing_of_wood()
+    {
+        var longer = PartComparer.Compare(Saddle(), Saddle(length: 102));
+        Assert.Null(longer.Surplus ?? longer.Lack);
+        Assert.Equal("the line goes on 2 mm further (upper right)", Words.Of(longer));
+        Assert.Equal("wood cut by it: short by 0.3 mm: make new (upper edge); the line goes on 2.02 mm further (upper right)", Words.Of(PartComparer.Compare(Saddle(), Saddle(line: 0.3, length: 102))));
+        Assert.Equal("the line ends 2 mm earlier (upper right)", Words.Of(PartComparer.Compare(Saddle(length: 102), Saddle())));
+    }
+
+    [Fact]
+    public void The_hatching_of_a_template_leaves_the_papers_edge_out()
+    {
+        var comparison = PartListComparison.Of(new([Saddle()], [], []), new([Saddle(paper: -33, line: 2)], [], []));
+        var drawing = Assert.Single(ChangeParts.Of(comparison, new(Airframe.DisplayUnit.Millimetre), _ => []));
+        var hatching = drawing.Lines.Where(line => line.Use == LineUse.Difference).ToList();
+        Assert.NotEmpty(hatching);
+        Assert.All(hatching, line => Assert.InRange(line.Path.Bounds.MinY, -1e-6, 2));
+        Assert.All(drawing.Lines.Where(line => line.Use == LineUse.Before), line => Assert.Equal(0, line.Path.Bounds.MinY));
+    }
+
+    private static Part Saddle(double paper = -30, double line = 0, double length = 100)
+    {
+        var fitted = Path2.Line(new(length, line), new(0, line));
+        var sketch = new PartSketch();
+        sketch.Line(LineUse.Cut, Path2.Polygon(new(-12, paper), new(length, paper), fitted.Start, fitted.End, new(-12, line)));
+        return sketch.AsTemplate("saddle", "Saddles", "Saddle") with { Fitted = [fitted] };
+    }
+
+    [Fact]
+    public void The_pieces_of_a_set_are_compared_by_what_each_is()
+    {
+        // One more step below the others moves all of them on the paper.
+        var found = PartComparer.Compare(Set(("-1°", 2), ("+1°", 2)), Set(("-1°", 2), ("-0.5°", 1), ("+1°", 2.5)));
+
+        Assert.Equal((PartState.Changed, PartAdvice.PrintAgain), (found.State, found.Advice));
+        Assert.Equal([("-1°", PartState.Same), ("-0.5°", PartState.New), ("+1°", PartState.Changed)], found.Pieces.Select(piece => (piece.Name, piece.Comparison.State)));
+        Assert.Equal("-0.5°: new; +1°: wood cut by it: short by 0.5 mm: make new (upper edge)", Words.Of(found));
+        Assert.Equal("-0.5°: no longer part of the design", Words.Of(PartComparer.Compare(Set(("-1°", 2), ("-0.5°", 1)), Set(("-1°", 2)))));
+        Assert.Equal(PartState.Same, PartComparer.Compare(Set(("-1°", 2), ("+1°", 2)), Set(("+1°", 2), ("-1°", 2))).State);
+    }
+
+    [Fact]
+    public void A_drawing_of_a_set_has_each_piece_over_what_it_was()
+    {
+        var comparison = PartListComparison.Of(new([Set(("-1°", 2), ("+1°", 2))], [], []), new([Set(("-0.5°", 1), ("-1°", 2), ("+1°", 2.5))], [], []));
+        var drawing = Assert.Single(ChangeParts.Of(comparison, new(Airframe.DisplayUnit.Millimetre), _ => []));
+        var before = Assert.Single(drawing.Lines, line => line.Use == LineUse.Before).Path.Bounds;
+        var now = drawing.Lines.Last(line => line.Use == LineUse.Cut).Path.Bounds;
+        Assert.Equal((now.MinX, now.MinY, now.MaxX, now.MaxY - 0.5), (before.MinX, before.MinY, before.MaxX, before.MaxY));
+        Assert.Equal(["-0.5°: new", "+1°: short by 0.5 mm: make new"], drawing.Dimensions.OfType<PartDimension.Leader>().Select(leader => leader.Text));
+        Assert.All(drawing.Lines.Where(line => line.Use == LineUse.Difference), line => Assert.InRange(line.Path.Bounds.MinY, now.MaxY - 0.5 - 1e-6, now.MaxY));
+    }
+
+    private static Part Set(params (string Name, double Height)[] pieces)
+    {
+        var sketch = new PartSketch();
+        var below = 0.0;
+        var set = new List<SetPiece>();
+        foreach (var (name, height) in pieces)
+        {
+            below -= height + 9;
+            set.Add(new(name, Path2.Rectangle(new(0, below, 60, below + height))));
+            sketch.Line(LineUse.Cut, set[^1].Outline);
+        }
+
+        return sketch.AsTemplate("shims", "Shims", "Shims") with { Pieces = [.. set] };
+    }
+
     [Fact]
     public void Parts_are_known_by_their_ids_in_the_new_order_with_the_gone_ones_last()
     {

@@ -65,7 +65,7 @@ public sealed class CompareCommandTests : IDisposable
 
         Assert.Equal(ExitCode.Done, run.Code);
         Assert.Contains("\nMake or make anew:\n  Former F1; Former F2: short by 1 mm: make new (", run.Results, StringComparison.Ordinal);
-        Assert.Contains("\n    by body 60 mm -> 62 mm\n", run.Results, StringComparison.Ordinal);
+        Assert.Contains("\n    because of body 60 mm -> 62 mm\n", run.Results, StringComparison.Ordinal);
         Assert.Contains("\n  width as cut ", run.Results.Replace("    ", "  ", StringComparison.Ordinal), StringComparison.Ordinal);
     }
 

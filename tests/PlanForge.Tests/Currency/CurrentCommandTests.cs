@@ -83,6 +83,95 @@ public sealed class CurrentCommandTests : IDisposable
     }
 
     [Fact]
+    public void Old_wood_and_paper_say_what_changed_since()
+    {
+        var text = SmallDesign.Text
+            .Replace("units: mm", "units: mm\nparameters: {wide: 60 mm}", StringComparison.Ordinal)
+            .Replace("half_breadth: 30", "half_breadth: wide / 2", StringComparison.Ordinal)
+            + "  - {name: F2, station: 200, thickness: 3}\n";
+        Draw(text);
+        var old = Manifest();
+        text = text.Replace("wide: 60", "wide: 62", StringComparison.Ordinal).Replace("F1, station: 40, thickness: 3", "F1, station: 40, thickness: 4", StringComparison.Ordinal);
+        Draw(text);
+        Draw(text.Replace("fuselage:", "saddle: {depth: 24 mm}\nfuselage:", StringComparison.Ordinal)
+            .Replace("  - {name: F2, station: 200, thickness: 3}\n", "", StringComparison.Ordinal));
+        var now = Manifest();
+        string Was(string part) => Codes(old, "parts")[part];
+        string Is(string part) => Codes(now, "parts")[part];
+        var description = old.GetProperty("fingerprint").GetString();
+
+        Assert.Equal(
+            $"""
+            {Was("former-F1")} is Former F1 as drawn earlier (description {description}): not current.
+              changed: Former F1 (now {Is("former-F1")})
+              because of wide 60 mm -> 62 mm, formers[] F1, F2 -> F1, formers[F1].thickness 3 mm -> 4 mm
+              changed since too, without a part in it: 9 values
+
+            """,
+            Current(Was("former-F1")).Results);
+        Assert.Equal(
+            $"""
+            {Was("former-F2")} is Former F2 as drawn earlier (description {description}): not current.
+              no longer part of the design: Former F2
+              changed since in the description: wide 60 mm -> 62 mm, formers[] F1, F2 -> F1, formers[F1].thickness 3 mm -> 4 mm, saddle.depth 25 mm -> 24 mm, formers[F2].name F2 -> none, formers[F2].station 200 mm -> none and 6 other values
+
+            """,
+            Current(Was("former-F2")).Results);
+        Assert.EndsWith(
+            """
+              changed since:
+                fuselage.stations[1].half_breadth 30 mm -> 31 mm (wide 60 mm -> 62 mm)
+                fuselage.stations[2].half_breadth 30 mm -> 31 mm (wide 60 mm -> 62 mm)
+                formers[] F1, F2 -> F1
+                formers[F1].thickness 3 mm -> 4 mm
+                saddle.depth 25 mm -> 24 mm
+                formers[F2].name F2 -> none
+                formers[F2].station 200 mm -> none
+                formers[F2].thickness 3 mm -> none
+                formers[F2].grain across -> none
+                formers[F2].role former -> none
+                formers[F2].allowance.upper 0 mm -> none
+                formers[F2].allowance.lower 0 mm -> none
+                formers[F2].allowance.side 0 mm -> none
+
+            """,
+            Current(description!).Results,
+            StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_a_version_drew_that_kept_no_values_is_known_without_what_changed()
+    {
+        Draw(SmallDesign.Text);
+        var code = Codes(Manifest(), "parts")["former-F1"];
+        var path = $"out/{SmallDesign.FolderName}/manifest.json";
+        var manifest = System.Text.Json.Nodes.JsonNode.Parse(_folder.Read(path))!.AsObject();
+        Assert.True(manifest.Remove("values") && manifest.Remove("parameters"));
+        _folder.Write(path, manifest.ToJsonString());
+        Draw(SmallDesign.Text.Replace("thickness: 3}", "thickness: 4}", StringComparison.Ordinal));
+
+        var run = Current(code);
+
+        Assert.Equal(ExitCode.NotCurrent, run.Code);
+        Assert.EndsWith($"  what changed since is not known: planforge {ToolVersion.Text}, which drew it, kept no values\n", run.Results, StringComparison.Ordinal);
+        using var json = JsonDocument.Parse(TestTerminal.Run("current", _folder["a.yaml"], code, "--to", _folder["out"], "--json").Results);
+        Assert.Equal(JsonValueKind.Null, json.RootElement.GetProperty("changed").ValueKind);
+    }
+
+    [Fact]
+    public void A_history_that_somebody_damaged_stops_no_drawing_and_loses_no_file()
+    {
+        Draw(SmallDesign.Text);
+        Draw(SmallDesign.Text.Replace("thickness: 3}", "thickness: 4}", StringComparison.Ordinal));
+        var code = Codes(Manifest(), "parts")["former-F1"];
+        _folder.Write($"out/{SmallDesign.FolderName}/history.json", "{\"steps_back\": [{\"planforge\": 7}");
+        _folder.Write($"out/{SmallDesign.FolderName}/mine.txt", "mine");
+        Draw(SmallDesign.Text.Replace("thickness: 3}", "thickness: 5}", StringComparison.Ordinal));
+        Assert.Contains("because of formers[F1].thickness 4 mm -> 5 mm\n", Current(code).Results, StringComparison.Ordinal);
+        Assert.Equal("mine", _folder.Read($"out/{SmallDesign.FolderName}/mine.txt"));
+    }
+
+    [Fact]
     public void What_is_no_fingerprint_is_a_fault_of_the_command_line() => Assert.Equal(ExitCode.CommandLineFault, Current("F3").Code);
 
     [Fact]

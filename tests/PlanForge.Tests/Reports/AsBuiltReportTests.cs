@@ -43,6 +43,9 @@ public sealed class AsBuiltReportTests : IDisposable
         Assert.Contains("former-F1", changed);
         Assert.Equal(changed.OrderBy(parts.IndexOf), changed);
 
+        Assert.Equal(changed, moved.GetProperty("parts").EnumerateArray().Select(part => part.GetProperty("id").GetString()));
+        Assert.All(moved.GetProperty("parts").EnumerateArray(), part => Assert.NotEqual("", part.GetProperty("text").GetString()));
+
         // Nothing about the wing depends on the body's width, so that its figures and its level rest at the tip stay out.
         Assert.DoesNotContain("level-rest-wing-tip", changed);
         Assert.DoesNotContain(moved.GetProperty("figures").EnumerateArray(), figure => figure.GetProperty("key").GetString()!.StartsWith("wing.", StringComparison.Ordinal));
@@ -67,7 +70,8 @@ public sealed class AsBuiltReportTests : IDisposable
         Assert.Equal("  former F1, thickness                 3.2 mm  (designed 3 mm, +0.2 mm)", lines[4]);
         Assert.Equal("Moved by that", lines[5]);
         Assert.Contains(lines, line => line.StartsWith("  Former F1, width as cut ", StringComparison.Ordinal) && line.EndsWith("62 mm  (designed 60 mm, +2 mm)", StringComparison.Ordinal));
-        Assert.Contains(lines, line => line.StartsWith("Parts that changed: ", StringComparison.Ordinal) && line.Contains("former-F1", StringComparison.Ordinal));
+        var changed = Array.IndexOf(lines, "Parts that changed");
+        Assert.Contains("  Former F1: 3 mm thick before, 3.2 mm now; short by 1 mm: make new (left)", lines[changed..]);
     }
 
     [Fact]

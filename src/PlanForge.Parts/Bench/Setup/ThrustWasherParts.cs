@@ -46,6 +46,6 @@ public sealed class ThrustWasherParts : IPartKind
         sketch.Table($"Washers between firewall and mount ({text.UnitName})", ["bolt", "thickness"], rows);
         sketch.Note($"Seen from the tail. {MeasureText.Angle(thrust.Down)} down-thrust, {MeasureText.Angle(thrust.Right)} to starboard (right), from a firewall square to the datum line.");
         sketch.Note("The shaft moves forward by half the thickest washer.");
-        return sketch.AsTemplate("thrust-washers", Title, "Thrust washers");
+        return sketch.AsTemplate("thrust-washers", Title, "Thrust washers") with { Fitted = [] };
     }
 }
