@@ -17,6 +17,8 @@ internal static class PartContent
             Tables = one.Tables,
             Notes = one.Notes,
             Figures = one.Figures,
+            Fitted = one.Fitted,
+            Pieces = one.Pieces,
 
             // What it was made from is no content: the same part may have come about otherwise.
             Inputs = one.Inputs,
@@ -28,7 +30,10 @@ internal static class PartContent
         && AreSame(one.Dimensions, other.Dimensions, static (a, b) => a.Equals(b))
         && AreSame(one.Tables, other.Tables, IsSame)
         && AreSame(one.Notes, other.Notes, static (a, b) => a == b)
-        && AreSame(one.Figures, other.Figures, static (a, b) => a.Equals(b));
+        && AreSame(one.Figures, other.Figures, static (a, b) => a.Equals(b))
+        && one.Fitted.HasValue == other.Fitted.HasValue
+        && AreSame(one.Fitted ?? [], other.Fitted ?? [], static (a, b) => a.IsSameAs(b))
+        && AreSame(one.Pieces, other.Pieces, static (a, b) => a.Name == b.Name && a.Outline.IsSameAs(b.Outline));
 
     private static bool IsSame(PartTable one, PartTable other) =>
         AreSame(one.Header, other.Header, static (a, b) => a == b)

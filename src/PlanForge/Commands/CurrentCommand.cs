@@ -40,7 +40,7 @@ internal sealed class CurrentCommand(Terminal terminal, ParameterOverrides overr
 
             var now = DrawnState.Of(design);
             var check = CurrencyCheck.Of(code, now, History.StatesIn(Path.Combine(folder, FolderName.Of(design.Airframe.Name))));
-            var since = check.Past is { } past ? ChangesSince.Of(past, now, design.ListValues(), design.Parts) : null;
+            var since = check.Past is { } past ? ChangesSince.Of(past, now, design) : null;
             terminal.Results.Write(isJson ? Encoding.UTF8.GetString(CurrencyReport.Of(check, now, since)) : isQuiet ? "" : CurrencyText.Of(check, now, since));
             return check.IsCurrent ? ExitCode.Done : ExitCode.NotCurrent;
         }

@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using PlanForge.Airframe.Described;
+using PlanForge.Designs;
+using PlanForge.Drafting.Model;
 using PlanForge.Folders;
-using PlanForge.Parts;
 
 namespace PlanForge.Currency;
 
@@ -9,18 +10,20 @@ namespace PlanForge.Currency;
 /// <param name="Past">What was drawn then.</param>
 /// <param name="Now">What is drawn now.</param>
 /// <param name="Values">The values that differ; null when it is not known what they were.</param>
-/// <param name="Parts">The parts of the design as it is now.</param>
-internal sealed record ChangesSince(DrawnState Past, DrawnState Now, ImmutableArray<ValueChange>? Values, ImmutableArray<Part> Parts)
+/// <param name="Design">The design as it is now.</param>
+internal sealed record ChangesSince(DrawnState Past, DrawnState Now, ImmutableArray<ValueChange>? Values, Design Design)
 {
     /// <summary>What became of it since a state.</summary>
     /// <param name="past">What was drawn then.</param>
     /// <param name="now">What is drawn now.</param>
-    /// <param name="values">The description's values as they are now.</param>
-    /// <param name="parts">The parts of the design as it is now.</param>
-    public static ChangesSince Of(DrawnState past, DrawnState now, DescribedValues values, ImmutableArray<Part> parts) =>
-        new(past, now, past.Values?.ToDescribed() is { } before ? values.Since(before) : null, parts);
+    /// <param name="design">The design as it is now.</param>
+    public static ChangesSince Of(DrawnState past, DrawnState now, Design design) =>
+        new(past, now, past.Values?.ToDescribed() is { } before ? design.ListValues().Since(before) : null, design);
 
-    /// <summary>Of the values that differ, those that a thing's parts are made from, as far as these are not as they were.</summary>
+    /// <summary>
+    /// Of the values that differ, those that a thing's parts are made from, as far as these are not as they were; of a sheet whose parts
+    /// all are, or that shows none, those that it reads itself.
+    /// </summary>
     public ImmutableArray<ValueChange> CausesOf(MarkedThing thing)
     {
         if (Values is not { } values)
@@ -30,9 +33,17 @@ internal sealed record ChangesSince(DrawnState Past, DrawnState Now, ImmutableAr
 
         // What a part that is no more was made from, nobody knows now.
         var was = thing.Parts.ToDictionary(part => part.Id, part => part.Fingerprint, StringComparer.Ordinal);
-        var inputs = Parts
+        var inputs = Design.Parts
             .Where(part => was.TryGetValue(part.Id, out var fingerprint) && fingerprint != (part.Fingerprint?.Code ?? ""))
             .Select(part => part.Inputs).ToList();
+        if (inputs.Count == 0 && thing.Kind == MarkedKind.Sheet)
+        {
+            inputs = [.. Design.Sheets.Sheets.Where(sheet => thing.Title == MarkedThing.TitleOf(thing.Id, sheet.Title) || IsLike(thing, sheet)).Select(sheet => sheet.OwnInputs)];
+        }
+
         return [.. values.Where(value => inputs.Exists(set => set.Covers(value.Path)))];
     }
+
+    private static bool IsLike(MarkedThing thing, Sheet sheet) =>
+        !sheet.Parts.IsEmpty && sheet.Parts.AsSpan().SequenceEqual([.. thing.Parts.Select(part => part.Id)]);
 }

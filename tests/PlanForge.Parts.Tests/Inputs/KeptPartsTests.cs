@@ -88,5 +88,6 @@ public class KeptPartsTests
         return list;
     }
 
-    private static ReadResult Read(string text) => AirframeReader.Read("kept.yaml", text, Designs.SectionFile);
+    private static ReadResult Read(string text) => AirframeReader.Read(
+        "kept.yaml", text, name => name.EndsWith(".dat", StringComparison.Ordinal) ? Designs.SectionFile(name) : null);
 }

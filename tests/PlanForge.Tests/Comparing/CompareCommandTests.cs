@@ -77,7 +77,7 @@ public sealed class CompareCommandTests : IDisposable
         Assert.Equal(("reprint", "General arrangement"), (Text(sheets[0], "do"), Text(sheets[0], "title")));
         Assert.Equal(["sheets.projection"], sheets[0].GetProperty("causes").EnumerateArray().Select(cause => Text(cause, "path")));
         Assert.All(sheets[1..], sheet => Assert.Equal("keep", Text(sheet, "do")));
-        Assert.Contains("\nSheets:\n  print 1\n    1 by sheets.projection first angle -> third angle\n", Run("old.yaml", "new.yaml").Results, StringComparison.Ordinal);
+        Assert.Contains("\nSheets:\n  print 1\n    1 because of sheets.projection first angle -> third angle\n", Run("old.yaml", "new.yaml").Results, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -26,7 +26,7 @@ public sealed class ChangesSinceTests : IDisposable
             foreach (var code in designs.Select(design => design.Airframe.Issue.Fingerprint.Code).Where(code => code != now.Airframe.Issue.Fingerprint.Code))
             {
                 var check = CurrencyCheck.Of(code, DrawnState.Of(now), states);
-                var since = ChangesSince.Of(check.Past!, DrawnState.Of(now), now.ListValues(), now.Parts);
+                var since = ChangesSince.Of(check.Past!, DrawnState.Of(now), now);
                 var old = designs.Last(design => design.Airframe.Issue.Fingerprint.Code == code);
                 var expected = Texts(now.ListValues().Since(old.ListValues()));
                 Assert.NotEmpty(expected);
@@ -46,12 +46,24 @@ public sealed class ChangesSinceTests : IDisposable
     {
         var (old, now) = (DesignOf(new(60, 3, true, "first")), DesignOf(new(60, 4, false, "second")));
         var state = StatesAfter([old, now]).Last();
-        var since = ChangesSince.Of(state, DrawnState.Of(now), now.ListValues(), now.Parts);
+        var since = ChangesSince.Of(state, DrawnState.Of(now), now);
         ImmutableArray<MarkedThing> things = [.. MarkedThing.AllOf(state)];
 
         Assert.Equal(["formers[]", "formers[F1].thickness"], since.CausesOf(things.Single(thing => thing.Id == "former-F1")).Select(value => value.Path));
         Assert.Empty(since.CausesOf(things.Single(thing => thing.Id == "former-F2")));
         Assert.Contains(since.Values!.Value, value => value.Path == "notes[1]" && value.Shown == "first -> second");
+    }
+
+    [Fact]
+    public void A_sheet_that_shows_no_parts_is_told_by_what_it_reads_itself()
+    {
+        var (old, now) = (DesignOf(new(60, 3, true, "first")), DesignOf(new(64, 3, true, "second")));
+        var state = StatesAfter([old, now]).Last();
+        var since = ChangesSince.Of(state, DrawnState.Of(now), now);
+        var arrangement = MarkedThing.AllOf(state).Single(thing => thing.Title == "Sheet 1, General arrangement");
+
+        Assert.Empty(arrangement.Parts);
+        Assert.Contains(since.CausesOf(arrangement), value => value.Path.StartsWith("fuselage.", StringComparison.Ordinal));
     }
 
     [Theory]
