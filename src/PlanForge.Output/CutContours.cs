@@ -57,10 +57,11 @@ internal sealed record CutContours(ImmutableArray<CutPart> Parts, Bounds2 Bounds
             }
         }
 
-        var kerfs = sheet.Cuts.Select(placed => placed.Cut.Kerf).Distinct().ToArray();
+        var first = sheet.Cuts.IsEmpty ? null : sheet.Cuts[0].Cut.Kerf;
+        var isAlike = sheet.Cuts.All(placed => placed.Cut.Kerf == first);
         return new(parts.ToImmutable(), BoundsOf(parts, sheet.Name))
         {
-            Title = kerfs is [{ } kerf] ? FormattableString.Invariant($"{sheet.Name}, kerf {kerf:0.###} mm compensated") : sheet.Name,
+            Title = isAlike && first is { } kerf ? FormattableString.Invariant($"{sheet.Name}, kerf {kerf:0.###} mm compensated") : sheet.Name,
             Notes = notes.ToImmutable(),
             Stock = new(0, 0, sheet.Width, sheet.Height),
         };

@@ -5,7 +5,7 @@ namespace PlanForge.Parts;
 /// <param name="Label">What a builder calls it.</param>
 /// <param name="Value">mm, mm², radians, grams or a plain number, by <paramref name="Quantity"/>.</param>
 /// <param name="Quantity">What kind of number it is.</param>
-public readonly record struct Figure(string Key, string Label, double Value, FigureQuantity Quantity);
+public sealed record Figure(string Key, string Label, double Value, FigureQuantity Quantity);
 
 /// <summary>The kind of a figure.</summary>
 public enum FigureQuantity

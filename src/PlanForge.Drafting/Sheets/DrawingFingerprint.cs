@@ -15,10 +15,12 @@ internal static class DrawingFingerprint
     /// <param name="kept">What is kept from earlier runs.</param>
     public static Fingerprint Of(IEnumerable<PlacedDrawing> drawings, KeptDrawings kept)
     {
+        var prints = drawings.Select(drawing => Of(drawing.Item, kept).Hex).ToList();
+        prints.Sort(StringComparer.Ordinal);
         var builder = new FingerprintBuilder();
-        foreach (var drawing in drawings.Select(drawing => Of(drawing.Item, kept)).OrderBy(drawing => drawing.Hex, StringComparer.Ordinal))
+        foreach (var print in prints)
         {
-            builder.Add(drawing);
+            builder.Add(print);
         }
 
         return builder.ToFingerprint();

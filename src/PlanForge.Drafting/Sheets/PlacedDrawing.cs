@@ -35,7 +35,7 @@ internal sealed record SheetItem(string Title, string Kind, Part? Part, Immutabl
 }
 
 /// <summary>A drawing and where it goes on its sheet.</summary>
-internal readonly record struct PlacedDrawing(SheetItem Item, Vector2 Move)
+internal sealed record PlacedDrawing(SheetItem Item, Vector2 Move)
 {
     /// <summary>The room it takes on the sheet.</summary>
     public Bounds2 Place => Item.Bounds.MovedBy(Move);

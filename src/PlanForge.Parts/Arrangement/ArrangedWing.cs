@@ -16,7 +16,7 @@ namespace PlanForge.Parts.Arrangement;
 /// <param name="MeanLeading">Leading edge of the mean chord.</param>
 /// <param name="MeanQuarter">Its quarter chord point.</param>
 public sealed record ArrangedWing(
-    ImmutableArray<(Point3 Leading, Point3 Trailing)> Joints,
+    ImmutableArray<WingChord> Joints,
     ImmutableArray<double> Across,
     ImmutableArray<double> Dihedrals,
     double Incidence,
@@ -25,10 +25,10 @@ public sealed record ArrangedWing(
     Point3 MeanQuarter)
 {
     /// <summary>Leading and trailing edge on the centre line.</summary>
-    public (Point3 Leading, Point3 Trailing) Root => Joints[0];
+    public WingChord Root => Joints[0];
 
     /// <summary>Leading and trailing edge at the tip.</summary>
-    public (Point3 Leading, Point3 Trailing) Tip => Joints[^1];
+    public WingChord Tip => Joints[^1];
 
     /// <summary>Root chord, mm.</summary>
     public double RootChord => Root.Leading.DistanceTo(Root.Trailing);
@@ -44,7 +44,7 @@ public sealed record ArrangedWing(
 
     internal static ArrangedWing Of(WingShape wing)
     {
-        var joints = ImmutableArray.CreateBuilder<(Point3, Point3)>(wing.Panels.Length + 1);
+        var joints = ImmutableArray.CreateBuilder<WingChord>(wing.Panels.Length + 1);
         joints.Add(Edges(wing, wing.Panels[0], 0));
         foreach (var panel in wing.Panels)
         {
@@ -63,11 +63,16 @@ public sealed record ArrangedWing(
     }
 
     /// <summary>Leading and trailing edge on the centre line alone.</summary>
-    internal static (Point3 Leading, Point3 Trailing) RootOf(WingShape wing) => Edges(wing, wing.Panels[0], 0);
+    internal static WingChord RootOf(WingShape wing) => Edges(wing, wing.Panels[0], 0);
 
     /// <summary>The leading edge at the tip alone.</summary>
     internal static Point3 TipLeading(WingShape wing) => wing.InPlace(wing.Panels[^1].OnChordLine(wing.Panels[^1].Length, 0));
 
-    private static (Point3 Leading, Point3 Trailing) Edges(WingShape wing, WingPanel panel, double along) =>
-        (wing.InPlace(panel.OnChordLine(along, 0)), wing.InPlace(panel.OnChordLine(along, 1)));
+    private static WingChord Edges(WingShape wing, WingPanel panel, double along) =>
+        new(wing.InPlace(panel.OnChordLine(along, 0)), wing.InPlace(panel.OnChordLine(along, 1)));
 }
+
+/// <summary>A chord line in place.</summary>
+/// <param name="Leading">Its leading edge.</param>
+/// <param name="Trailing">Its trailing edge.</param>
+public sealed record WingChord(Point3 Leading, Point3 Trailing);

@@ -8,7 +8,7 @@ namespace PlanForge.Parts.Arrangement;
 /// <param name="Station">Station of its front face, mm.</param>
 /// <param name="Lower">Height of its lower end, mm.</param>
 /// <param name="Upper">Height of its upper end, mm.</param>
-public readonly record struct FormerStation(string Name, double Station, double Lower, double Upper)
+public sealed record FormerStation(string Name, double Station, double Lower, double Upper)
 {
     internal static FormerStation Of(FormerDescription former, RiggedAirframe airframe)
     {

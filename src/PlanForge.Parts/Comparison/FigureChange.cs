@@ -26,10 +26,10 @@ public readonly record struct FigureChange(string Key, string Label, FigureQuant
         var changes = ImmutableArray.CreateBuilder<FigureChange>();
         foreach (var figure in now)
         {
-            var had = before.Remove(figure.Key, out var was);
-            if (!had || was.Quantity != figure.Quantity || Math.Abs(was.Value - figure.Value) >= least.Of(figure.Quantity))
+            before.Remove(figure.Key, out var was);
+            if (was is null || was.Quantity != figure.Quantity || Math.Abs(was.Value - figure.Value) >= least.Of(figure.Quantity))
             {
-                changes.Add(new(figure.Key, figure.Label, figure.Quantity, had ? was.Value : null, figure.Value));
+                changes.Add(new(figure.Key, figure.Label, figure.Quantity, was?.Value, figure.Value));
             }
         }
 

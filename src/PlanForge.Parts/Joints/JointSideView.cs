@@ -44,7 +44,7 @@ internal sealed class JointSideView
     public Path2 Section { get; }
 
     /// <summary>The wing's leading and trailing edge on the centre line.</summary>
-    public (Point3 Leading, Point3 Trailing) Root { get; }
+    public WingChord Root { get; }
 
     /// <summary>The body's side.</summary>
     public JointBody Body { get; }

@@ -87,7 +87,7 @@ internal sealed class SaddleLine
         {
             if (Points[i - 1].Outer.X <= station && station <= Points[i].Outer.X)
             {
-                var w = RootFinder.Bracketed(v => _solver.At(v)!.Value.Outer.X - station, Points[i - 1].W, Points[i].W, 1e-14);
+                var w = RootFinder.Bracketed(v => _solver.At(v)!.Outer.X - station, Points[i - 1].W, Points[i].W, 1e-14);
                 return w is { } found ? _solver.At(found) : Points[i];
             }
         }

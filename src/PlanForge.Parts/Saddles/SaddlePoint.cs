@@ -12,7 +12,7 @@ namespace PlanForge.Parts.Saddles;
 /// <param name="SideNormal">Unit normal out of the body.</param>
 /// <param name="Inner">The point on the inner face at the same w.</param>
 /// <param name="InnerFoot">Where the normal through <paramref name="Inner"/> leaves the outer face.</param>
-internal readonly record struct SaddlePoint(
+internal sealed record SaddlePoint(
     double W,
     int Panel,
     int Bay,

@@ -20,7 +20,7 @@ internal static class SaddleTable
             // The ends themselves, and even steps between.
             var point = i == 0 ? line.Points[0]
                 : i == RowCount - 1 ? line.Points[^1]
-                : line.AtStation(line.From + ((line.To - line.From) * i / (RowCount - 1)))!.Value;
+                : line.AtStation(line.From + ((line.To - line.From) * i / (RowCount - 1)))!;
             rows.Add([
                 text.Column(point.Outer.X - line.From),
                 text.Column(point.Outer.X),

@@ -73,7 +73,7 @@ public sealed class SaddleTemplates : IPartKind
             foreach (var (station, isFront) in FormerFaces.Between(former, line.From - Reach, line.To + Reach))
             {
                 // The mark stands out of the saddle line, and beyond the dowels' cross where there is one.
-                var tip = line.AtStation(Math.Clamp(station, line.From, line.To))!.Value.Outer.Z + (into * 4);
+                var tip = line.AtStation(Math.Clamp(station, line.From, line.To))!.Outer.Z + (into * 4);
                 if (axis is not null)
                 {
                     var clear = axis.HeightAt(station) + (into * 5);
@@ -134,15 +134,21 @@ public sealed class SaddleTemplates : IPartKind
     // The station in the middle of the longest stretch of the saddle that no former marks.
     private static double WidestGap(RiggedAirframe airframe, SaddleLine line)
     {
-        var marks = airframe.Description.Formers
-            .SelectMany(former => FormerFaces.Between(former, line.From, line.To).Select(face => face.Station))
-            .Where(station => station > line.From && station < line.To)
-            .Append(line.From)
-            .Append(line.To)
-            .Order()
-            .ToArray();
+        List<double> marks = [line.From, line.To];
+        foreach (var former in airframe.Description.Formers)
+        {
+            foreach (var (station, _) in FormerFaces.Between(former, line.From, line.To))
+            {
+                if (station > line.From && station < line.To)
+                {
+                    marks.Add(station);
+                }
+            }
+        }
+
+        marks.Sort();
         var widest = 1;
-        for (var i = 2; i < marks.Length; i++)
+        for (var i = 2; i < marks.Count; i++)
         {
             widest = marks[i] - marks[i - 1] > marks[widest] - marks[widest - 1] ? i : widest;
         }

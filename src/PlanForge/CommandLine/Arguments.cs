@@ -31,4 +31,4 @@ internal sealed record Arguments(CommandSyntax Command, ImmutableArray<string> O
 /// <summary>An option as it was given.</summary>
 /// <param name="Syntax">Which option.</param>
 /// <param name="Value">Its value, empty for one that takes none.</param>
-internal readonly record struct GivenOption(OptionSyntax Syntax, string Value);
+internal sealed record GivenOption(OptionSyntax Syntax, string Value);

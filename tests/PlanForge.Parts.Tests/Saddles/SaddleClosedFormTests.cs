@@ -60,7 +60,7 @@ public class SaddleClosedFormTests
         const double chord = 200, w = 45;
         var wing = StraightWing(new ArcSection(sagitta / chord), chord, dihedral, 0, 100, 60);
         var line = Solve(wing, Body(0, Box(0, w, 190, -140), Box(500, w, 190, -140)));
-        var middle = line.AtStation(200)!.Value;
+        var middle = line.AtStation(200)!;
         Assert.Equal(60 + (w * Math.Tan(Degrees(dihedral))) - expected, middle.Outer.Z, 6);
     }
 
@@ -88,7 +88,7 @@ public class SaddleClosedFormTests
         double[] stations = [-50, 0, 50];
         for (var i = 0; i < 3; i++)
         {
-            var z = line.AtStation(stations[i])!.Value.Outer.Z;
+            var z = line.AtStation(stations[i])!.Outer.Z;
             var flatHeight = flat.At(stations[i], z).Y;
 
             // The edge at z = 0 lies a quarter circle from the top.
@@ -119,7 +119,7 @@ public class SaddleClosedFormTests
         ];
         foreach (var (x, z, y, s) in table)
         {
-            var point = line.AtStation(x)!.Value;
+            var point = line.AtStation(x)!;
             Assert.Equal(z, point.Outer.Z, 6);
             Assert.Equal(y, point.Outer.Y, 6);
             Assert.Equal(s, (radius * Math.PI / 2) - flat.At(x, point.Outer.Z).Y, tolerance: 2e-4);
@@ -159,7 +159,7 @@ public class SaddleClosedFormTests
         var wing = StraightWing(new PlateSection(), 200, 0, 4, 100, 60);
         var bare = SaddleLine.Solve(wing, body, WingSide.Lower, 0, null, null)!;
         var taped = SaddleLine.Solve(wing, body, WingSide.Lower, 1, null, null)!;
-        var drop = bare.AtStation(200)!.Value.Outer.Z - taped.AtStation(200)!.Value.Outer.Z;
+        var drop = bare.AtStation(200)!.Outer.Z - taped.AtStation(200)!.Outer.Z;
         Assert.Equal(1 / Math.Cos(Degrees(4)), drop, 9);
     }
 

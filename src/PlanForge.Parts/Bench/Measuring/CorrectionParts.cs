@@ -110,7 +110,7 @@ public static class CorrectionParts
             var off = hand == Hand.Port ? station.Port : station.Starboard;
             var height = i == 0 ? flat.Line.Points[0].Outer.Z
                 : i == correction.Stations.Length - 1 ? flat.Line.Points[^1].Outer.Z
-                : flat.Line.AtStation(station.Station)!.Value.Outer.Z;
+                : flat.Line.AtStation(station.Station)!.Outer.Z;
             var foot = flat.At(station.Station, height);
             sketch.Line(LineUse.Station, foot, foot + new Vector2(0, into * MarkLength), placement);
             sketch.Label(text.Fine(off), placement.Apply(foot + new Vector2(0, into * (MarkLength + 3))));

@@ -51,7 +51,7 @@ public sealed record SaddleCorrection(ImmutableArray<CorrectionStation> Stations
         {
             places.Add(i == 0 ? line.Points[0].Outer
                 : i == StationCount - 1 ? line.Points[^1].Outer
-                : line.AtStation(line.From + ((line.To - line.From) * i / (StationCount - 1)))!.Value.Outer);
+                : line.AtStation(line.From + ((line.To - line.From) * i / (StationCount - 1)))!.Outer);
         }
 
         var raw = new SaddleCorrection([], 0, default)

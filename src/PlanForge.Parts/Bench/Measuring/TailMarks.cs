@@ -54,5 +54,5 @@ internal static class TailMarks
         return byTail == 0 ? 0 : byWing / byTail;
     }
 
-    private static Point3 EdgeOf((Point3 Leading, Point3 Trailing) tip, WingEdge edge) => edge == WingEdge.Front ? tip.Leading : tip.Trailing;
+    private static Point3 EdgeOf(WingChord tip, WingEdge edge) => edge == WingEdge.Front ? tip.Leading : tip.Trailing;
 }

@@ -9,7 +9,7 @@ namespace PlanForge.Parts.Bench.Setup;
 /// <param name="Name">What is measured, as the builder reads it.</param>
 /// <param name="Value">What it should be, mm.</param>
 /// <param name="Tolerance">How far off it may be, mm.</param>
-internal readonly record struct SetupTarget(string Key, string Name, double Value, double Tolerance);
+internal sealed record SetupTarget(string Key, string Name, double Value, double Tolerance);
 
 /// <summary>All that is measured on the board, in the order it is done; each of it is worked out when it is asked for, and knows what it was made from.</summary>
 internal sealed class SetupTargets

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using PlanForge.Geometry;
 
 namespace PlanForge.Output.Inspection.Reading.Dxf;
@@ -12,16 +11,6 @@ internal sealed class DxfHeader
     // $ACADVER and its years: shared facts of section 10, DXF reference.
     private static readonly string[] Versions =
         ["AC1006", R12, "AC1012", "AC1014", "AC1015", "AC1018", "AC1021", "AC1024", "AC1027", "AC1032"];
-
-    // $INSUNITS, DXF reference: 1 in, 2 ft, 4 mm, 5 cm, 6 m; in mm.
-    private static readonly FrozenDictionary<int, (string Name, double Millimetres)> Units = new Dictionary<int, (string, double)>
-    {
-        [1] = ("in", 25.4),
-        [2] = ("ft", 304.8),
-        [4] = ("mm", 1),
-        [5] = ("cm", 10),
-        [6] = ("m", 1000),
-    }.ToFrozenDictionary();
 
     private readonly Dictionary<string, List<DxfTag>> _variables = new(StringComparer.Ordinal);
 
@@ -64,7 +53,7 @@ internal sealed class DxfHeader
 
         if (_variables.GetValueOrDefault("$INSUNITS") is [var units, ..] && !units.Is(70, "0"))
         {
-            if (units.TryInteger(out var code) && Units.TryGetValue(code, out var known))
+            if (units.TryInteger(out var code) && UnitOf(code) is { } known)
             {
                 (Unit, Millimetres) = known;
             }
@@ -108,6 +97,17 @@ internal sealed class DxfHeader
             ? (new(low.X, low.Y, high.X, high.Y), at)
             : null;
     }
+
+    // DXF reference: $INSUNITS; in mm.
+    private static (string Name, double Millimetres)? UnitOf(int code) => code switch
+    {
+        1 => ("in", 25.4),
+        2 => ("ft", 304.8),
+        4 => ("mm", 1),
+        5 => ("cm", 10),
+        6 => ("m", 1000),
+        _ => null,
+    };
 
     private (Point2 Point, TextPlace At)? Corner(string variable)
     {
