@@ -1,7 +1,7 @@
+using System.Collections.Immutable;
 using PlanForge.Drafting.Lettering;
 using PlanForge.Geometry;
 using PlanForge.Output.Bytes;
-using PlanForge.Output.Curves;
 
 namespace PlanForge.Output.Svg;
 
@@ -16,7 +16,6 @@ internal sealed class LetterStamp
     private const double Unit = 1e-3;
 
     private readonly ByteText _data = new(64);
-    private (long X, long Y) _pen;
 
     /// <summary>Writes a letter out.</summary>
     /// <param name="glyph">The letter; it has strokes.</param>
@@ -24,19 +23,14 @@ internal sealed class LetterStamp
     /// <param name="angle">Direction of reading from the x axis, radians.</param>
     public LetterStamp(Glyph glyph, double size, double angle)
     {
-        Vector2 Turned(Point2 point) => ((point - Point2.Origin) * size).Turned(angle);
-
-        First = Turned(glyph.Strokes[0].Vertices[0].Point);
-        var isFirst = true;
-        foreach (var stroke in glyph.Strokes)
+        var strokes = ImmutableArray.CreateBuilder<Path2>(glyph.Strokes.Length);
+        new PlacedGlyph(default, glyph, Point2.Origin, 1).AddStrokes(Point2.Origin, size, angle, strokes);
+        First = strokes[0].Start - Point2.Origin;
+        var frame = new SvgFrame(0, 0);
+        var pen = new StepPen(_data, frame.Apply(strokes[0].Start));
+        foreach (var stroke in strokes)
         {
-            if (!isFirst)
-            {
-                AppendTo("m"u8, Turned(stroke.Vertices[0].Point));
-            }
-
-            isFirst = false;
-            Append(stroke, Turned);
+            SvgPath.Draw(stroke, frame, pen);
         }
     }
 
@@ -49,53 +43,44 @@ internal sealed class LetterStamp
     public void AppendAt(ByteText text, Point2 first) =>
         text.Append("M"u8).Append(first.X, Decimals).Append(" "u8).Append(first.Y, Decimals).Append(_data.Written);
 
-    private void Append(Path2 stroke, Func<Point2, Vector2> turned)
+    /// <summary>
+    /// Writes steps from where rounded steps have led, so that no error adds up. The first move is left to whoever sets the letter down.
+    /// </summary>
+    private sealed class StepPen(ByteText data, Point2 origin) : ISvgPen
     {
-        var start = _pen;
-        var vertices = stroke.Vertices;
-        for (var i = 0; i < stroke.SegmentCount; i++)
+        private (long X, long Y) _at;
+        private (long X, long Y) _start;
+        private bool _isSetDown;
+
+        public void MoveTo(Point2 point)
         {
-            var isLast = i == vertices.Length - 1;
-            var (from, to) = (turned(vertices[i].Point), turned(vertices[isLast ? 0 : i + 1].Point));
-            var segment = new Segment2(Point2.Origin + from, Point2.Origin + to, vertices[i].Bulge);
-            if (!isLast || !segment.IsFlatterThan(CurveTolerance.Flat))
+            if (_isSetDown)
             {
-                Append(segment);
+                Step("m"u8, point);
             }
+
+            (_start, _isSetDown) = (_at, true);
         }
 
-        if (stroke.IsClosed)
-        {
-            _data.Append("z"u8);
-            _pen = start;
-        }
-    }
+        public void LineTo(Point2 point) => Step("l"u8, point);
 
-    private void Append(Segment2 segment)
-    {
-        if (segment.IsFlatterThan(CurveTolerance.Flat))
+        public void ArcTo(double radius, bool isClockwise, Point2 point)
         {
-            AppendTo("l"u8, segment.End - Point2.Origin);
+            data.Append("a"u8).Append(radius, Decimals).Append(" "u8).Append(radius, Decimals);
+            Step(SvgPath.ArcFlags(isClockwise), point);
         }
-        else if (Math.Abs(segment.Bulge) > SvgPath.WidestBulge)
-        {
-            var (first, second) = segment.Halves();
-            Append(first);
-            Append(second);
-        }
-        else
-        {
-            // With y down, left and right have changed places: a bulge over 0 turns against the clock in the drawing and to the eye.
-            _data.Append("a"u8).Append(segment.Radius, Decimals).Append(" "u8).Append(segment.Radius, Decimals);
-            AppendTo(segment.Bulge > 0 ? " 0 0 0 "u8 : " 0 0 1 "u8, segment.End - Point2.Origin);
-        }
-    }
 
-    // Steps are counted from where rounded steps have led, so that no error adds up.
-    private void AppendTo(ReadOnlySpan<byte> command, Vector2 place)
-    {
-        var to = ((long)Math.Round((place.X - First.X) / Unit), (long)Math.Round((First.Y - place.Y) / Unit));
-        _data.Append(command).Append((to.Item1 - _pen.X) * Unit, Decimals).Append(" "u8).Append((to.Item2 - _pen.Y) * Unit, Decimals);
-        _pen = to;
+        public void Close()
+        {
+            data.Append("z"u8);
+            _at = _start;
+        }
+
+        private void Step(ReadOnlySpan<byte> command, Point2 point)
+        {
+            var to = (X: (long)Math.Round((point.X - origin.X) / Unit), Y: (long)Math.Round((point.Y - origin.Y) / Unit));
+            data.Append(command).Append((to.X - _at.X) * Unit, Decimals).Append(" "u8).Append((to.Y - _at.Y) * Unit, Decimals);
+            _at = to;
+        }
     }
 }

@@ -70,7 +70,7 @@ internal sealed class SheetPicture(ByteText text, SvgFrame frame)
         text.Append("<path d=\""u8);
         foreach (var path in fill.Paths)
         {
-            SvgPath.Append(text, path, frame, SvgPath.Decimals);
+            SvgPath.Append(text, path, frame);
         }
 
         var grey = (uint)Math.Round(Math.Clamp(fill.Grey, 0, 1) * 255);

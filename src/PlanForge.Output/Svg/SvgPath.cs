@@ -10,11 +10,9 @@ internal static class SvgPath
     /// <summary>Decimals of coordinates and lengths, mm.</summary>
     public const int Decimals = 5;
 
-    /// <summary>
-    /// A little over a quarter circle (0.4142). An arc is given by its ends and radius; the nearer it comes to a half circle, the
-    /// farther a rounded radius moves its centre. Wider arcs are written in halves.
-    /// </summary>
-    public const double WidestBulge = 0.42;
+    // A little over a quarter circle (0.4142). An arc is given by its ends and radius; the nearer it comes to a half circle, the
+    // farther a rounded radius moves its centre. Wider arcs are written in halves.
+    private const double WidestBulge = 0.42;
 
     /// <summary>Begins an element for a path, a circle where it is one; attributes may follow, then the element must be closed.</summary>
     public static ByteText AppendElement(ByteText text, Path2 path, SvgFrame frame)
@@ -27,7 +25,7 @@ internal static class SvgPath
         }
 
         text.Append("<path d=\""u8);
-        Append(text, path, frame, Decimals);
+        Append(text, path, frame);
         return text.Append("\""u8);
     }
 
@@ -35,12 +33,18 @@ internal static class SvgPath
     /// <param name="text">Where it goes.</param>
     /// <param name="path">The path.</param>
     /// <param name="frame">From the path's coordinates to the picture's.</param>
-    /// <param name="decimals">Decimals of coordinates.</param>
-    public static void Append(ByteText text, Path2 path, SvgFrame frame, int decimals)
+    public static void Append(ByteText text, Path2 path, SvgFrame frame) => Draw(path, frame, new PlacePen(text));
+
+    /// <summary>Draws a path.</summary>
+    /// <param name="path">The path.</param>
+    /// <param name="frame">From the path's coordinates to the picture's.</param>
+    /// <param name="pen">Writes it.</param>
+    public static void Draw<TPen>(Path2 path, SvgFrame frame, TPen pen)
+        where TPen : ISvgPen
     {
         var vertices = path.Vertices;
         var from = frame.Apply(vertices[0].Point);
-        AppendPoint(text.Append("M"u8), from, decimals);
+        pen.MoveTo(from);
         for (var i = 0; i < path.SegmentCount; i++)
         {
             var isLast = i == vertices.Length - 1;
@@ -48,7 +52,7 @@ internal static class SvgPath
             var segment = new Segment2(from, to, SvgFrame.Apply(vertices[i].Bulge));
             if (!isLast || !segment.IsFlatterThan(CurveTolerance.Flat))
             {
-                AppendSegment(text, segment, decimals);
+                Draw(segment, pen);
             }
 
             from = to;
@@ -56,31 +60,45 @@ internal static class SvgPath
 
         if (path.IsClosed)
         {
-            text.Append("Z"u8);
+            pen.Close();
         }
     }
 
-    private static void AppendSegment(ByteText text, Segment2 segment, int decimals)
+    /// <summary>What stands between an arc's radii and its end: turn of the axes 0, never the larger arc, and the turn itself.</summary>
+    public static ReadOnlySpan<byte> ArcFlags(bool isClockwise) => isClockwise ? " 0 0 1 "u8 : " 0 0 0 "u8;
+
+    private static void Draw<TPen>(Segment2 segment, TPen pen)
+        where TPen : ISvgPen
     {
         if (segment.IsFlatterThan(CurveTolerance.Flat))
         {
-            AppendPoint(text.Append("L"u8), segment.End, decimals);
+            pen.LineTo(segment.End);
         }
         else if (Math.Abs(segment.Bulge) > WidestBulge)
         {
             var (first, second) = segment.Halves();
-            AppendSegment(text, first, decimals);
-            AppendSegment(text, second, decimals);
+            Draw(first, pen);
+            Draw(second, pen);
         }
         else
         {
-            // Radius, turn of the axes 0, never the larger arc, and the turn itself: with y down, 1 is clockwise to the eye.
-            text.Append("A"u8).Append(segment.Radius, decimals).Append(" "u8).Append(segment.Radius, decimals)
-                .Append(segment.Bulge > 0 ? " 0 0 1 "u8 : " 0 0 0 "u8);
-            AppendPoint(text, segment.End, decimals);
+            // With y down, what turns against the clock in the numbers is clockwise to the eye.
+            pen.ArcTo(segment.Radius, segment.Bulge > 0, segment.End);
         }
     }
 
-    private static void AppendPoint(ByteText text, Point2 point, int decimals) =>
-        text.Append(point.X, decimals).Append(" "u8).Append(point.Y, decimals);
+    /// <summary>Writes places.</summary>
+    private readonly struct PlacePen(ByteText text) : ISvgPen
+    {
+        public void MoveTo(Point2 point) => AppendPoint(text.Append("M"u8), point);
+
+        public void LineTo(Point2 point) => AppendPoint(text.Append("L"u8), point);
+
+        public void ArcTo(double radius, bool isClockwise, Point2 point) => AppendPoint(
+            text.Append("A"u8).Append(radius, Decimals).Append(" "u8).Append(radius, Decimals).Append(ArcFlags(isClockwise)), point);
+
+        public void Close() => text.Append("Z"u8);
+
+        private static void AppendPoint(ByteText text, Point2 point) => text.Append(point.X, Decimals).Append(" "u8).Append(point.Y, Decimals);
+    }
 }
