@@ -1,4 +1,4 @@
-using System.Collections.Immutable;
+using PlanForge.Geometry;
 
 namespace PlanForge.Parts;
 
@@ -25,36 +25,18 @@ internal static class PartContent
         }).Equals(one));
 
     private static bool HasSameLists(Part one, Part other) =>
-        AreSame(one.Lines, other.Lines, static (a, b) => a.Use == b.Use && a.Path.IsSameAs(b.Path))
-        && AreSame(one.Labels, other.Labels, static (a, b) => a.Equals(b))
-        && AreSame(one.Dimensions, other.Dimensions, static (a, b) => a.Equals(b))
-        && AreSame(one.Tables, other.Tables, IsSame)
-        && AreSame(one.Notes, other.Notes, static (a, b) => a == b)
-        && AreSame(one.Figures, other.Figures, static (a, b) => a.Equals(b))
+        one.Lines.IsSameAs(other.Lines, static (a, b) => a.Use == b.Use && a.Path.IsSameAs(b.Path))
+        && one.Labels.AsSpan().SequenceEqual(other.Labels.AsSpan())
+        && one.Dimensions.AsSpan().SequenceEqual(other.Dimensions.AsSpan())
+        && one.Tables.IsSameAs(other.Tables, IsSame)
+        && one.Notes.AsSpan().SequenceEqual(other.Notes.AsSpan())
+        && one.Figures.AsSpan().SequenceEqual(other.Figures.AsSpan())
         && one.Fitted.HasValue == other.Fitted.HasValue
-        && AreSame(one.Fitted ?? [], other.Fitted ?? [], static (a, b) => a.IsSameAs(b))
-        && AreSame(one.Pieces, other.Pieces, static (a, b) => a.Name == b.Name && a.Outline.IsSameAs(b.Outline));
+        && (one.Fitted ?? []).IsSameAs(other.Fitted ?? [], static (a, b) => a.IsSameAs(b))
+        && one.Pieces.IsSameAs(other.Pieces, static (a, b) => a.Name == b.Name && a.Outline.IsSameAs(b.Outline));
 
     private static bool IsSame(PartTable one, PartTable other) =>
-        AreSame(one.Header, other.Header, static (a, b) => a == b)
-        && AreSame(one.Rows, other.Rows, static (a, b) => AreSame(a, b, static (x, y) => x == y))
+        one.Header.AsSpan().SequenceEqual(other.Header.AsSpan())
+        && one.Rows.IsSameAs(other.Rows, static (a, b) => a.AsSpan().SequenceEqual(b.AsSpan()))
         && (other with { Header = one.Header, Rows = one.Rows }).Equals(one);
-
-    private static bool AreSame<T>(ImmutableArray<T> one, ImmutableArray<T> other, Func<T, T, bool> isSame)
-    {
-        if (one.Length != other.Length)
-        {
-            return false;
-        }
-
-        for (var i = 0; i < one.Length; i++)
-        {
-            if (!isSame(one[i], other[i]))
-            {
-                return false;
-            }
-        }
-
-        return true;
-    }
 }

@@ -89,11 +89,7 @@ public sealed record PartList(ImmutableArray<Part> Parts, ImmutableArray<Figure>
         var parts = ImmutableArray.CreateBuilder<Part>();
         var figures = ImmutableArray.CreateBuilder<Figure>();
         ImmutableArray<Figure> airframeFigures = [];
-        var whole = airframe.Inputs.Record(() =>
-        {
-            airframeFigures = RiggingFigures.Of(airframe);
-            return true;
-        }).Inputs;
+        var whole = airframe.Inputs.InputsOf(() => airframeFigures = RiggingFigures.Of(airframe));
         figures.AddRange(airframeFigures);
         foreach (var kind in Kinds)
         {

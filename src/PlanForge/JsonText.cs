@@ -52,4 +52,19 @@ internal static class JsonText
 
         json.WriteEndArray();
     }
+
+    /// <summary>Writes a member that is a list of texts.</summary>
+    /// <param name="json">Takes it.</param>
+    /// <param name="name">The member's name.</param>
+    /// <param name="texts">What is written.</param>
+    public static void WriteTexts(this Utf8JsonWriter json, string name, IEnumerable<string> texts)
+    {
+        json.WriteStartArray(name);
+        foreach (var text in texts)
+        {
+            json.WriteStringValue(text);
+        }
+
+        json.WriteEndArray();
+    }
 }

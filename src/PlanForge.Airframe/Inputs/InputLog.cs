@@ -48,15 +48,15 @@ public sealed class InputLog
     /// <summary>The same for a number; compiled ahead, where the other is compiled when it is first used.</summary>
     public Recorded<double> RecordNumber(Func<double> make) => Record(make);
 
-    /// <summary>Does something of which nothing goes into what is being made, such as looking for what to warn of.</summary>
-    public void Aside(Action act)
+    /// <summary>What is read while something is done; nothing of it counts for the recording around it until it is used.</summary>
+    public RecordedInputs InputsOf(Action act)
     {
         ArgumentNullException.ThrowIfNull(act);
-        Record(() =>
+        return Record(() =>
         {
             act();
             return true;
-        });
+        }).Inputs;
     }
 
     /// <summary>Notes the input of a number.</summary>

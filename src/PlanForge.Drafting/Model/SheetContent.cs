@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using PlanForge.Geometry;
 
 namespace PlanForge.Drafting.Model;
@@ -8,7 +7,7 @@ internal static class SheetContent
 {
     /// <summary>True when two sheets are the same.</summary>
     public static bool IsSame(Sheet one, Sheet other) => ReferenceEquals(one, other)
-        || (AreSame(one.Drawing.Items, other.Drawing.Items)
+        || (one.Drawing.Items.IsSameAs(other.Drawing.Items, IsSame)
             && one.Parts.AsSpan().SequenceEqual(other.Parts.AsSpan())
             && one.Bookmarks.AsSpan().SequenceEqual(other.Bookmarks.AsSpan())
             && one.ScaledViews.AsSpan().SequenceEqual(other.ScaledViews.AsSpan())
@@ -28,47 +27,11 @@ internal static class SheetContent
                 PlacingInputs = one.PlacingInputs,
             }).Equals(one));
 
-    private static bool AreSame(ImmutableArray<DrawingItem> one, ImmutableArray<DrawingItem> other)
-    {
-        if (one.Length != other.Length)
-        {
-            return false;
-        }
-
-        for (var i = 0; i < one.Length; i++)
-        {
-            if (!IsSame(one[i], other[i]))
-            {
-                return false;
-            }
-        }
-
-        return true;
-    }
-
     private static bool IsSame(DrawingItem one, DrawingItem other) => ReferenceEquals(one, other) || (one, other) switch
     {
         (DrawingItem.Stroke a, DrawingItem.Stroke b) => a.Layer == b.Layer && a.Style == b.Style && a.Path.IsSameAs(b.Path),
-        (DrawingItem.Fill a, DrawingItem.Fill b) => a.Layer == b.Layer && a.Grey.Equals(b.Grey) && AreSame(a.Paths, b.Paths),
+        (DrawingItem.Fill a, DrawingItem.Fill b) => a.Layer == b.Layer && a.Grey.Equals(b.Grey) && a.Paths.IsSameAs(b.Paths, static (x, y) => x.IsSameAs(y)),
         (DrawingItem.Text a, DrawingItem.Text b) => a.Equals(b),
         _ => false,
     };
-
-    private static bool AreSame(ImmutableArray<Path2> one, ImmutableArray<Path2> other)
-    {
-        if (one.Length != other.Length)
-        {
-            return false;
-        }
-
-        for (var i = 0; i < one.Length; i++)
-        {
-            if (!one[i].IsSameAs(other[i]))
-            {
-                return false;
-            }
-        }
-
-        return true;
-    }
 }

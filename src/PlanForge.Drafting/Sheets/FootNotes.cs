@@ -28,7 +28,6 @@ internal sealed class FootNotes
 
     private readonly ImmutableArray<string> _notes;
     private readonly LinesUsed _all;
-    private readonly Dictionary<(double Width, LinesUsed Used), Sketch> _drawn = [];
 
     /// <summary>Makes the notes of a set of sheets.</summary>
     /// <param name="notes">Notes of the owner.</param>
@@ -45,7 +44,7 @@ internal sealed class FootNotes
     /// <summary>Draws the notes that what is on a sheet calls for.</summary>
     public void Draw(Sketch sheet, Bounds2 room, LinesUsed used)
     {
-        var sketch = _drawn.TryGetValue((room.Width, used), out var known) ? known : _drawn[(room.Width, used)] = Draw(room.Width, used);
+        var sketch = Draw(room.Width, used);
         sheet.Add(sketch, new(room.MinX, room.MinY + Gap - sketch.Bounds.MinY));
     }
 

@@ -42,20 +42,15 @@ public sealed record PlanOptions(
         var log = new InputLog();
         var watched = airframe.Watched(log);
         var name = log.Record(() => watched.Name);
-        var unit = Recorded(log, () => watched.DisplayUnit);
+        DisplayUnit unit = default;
+        var unitInputs = log.InputsOf(() => unit = watched.DisplayUnit);
         ImmutableArray<string> lines = [];
-        var notes = Recorded(log, () => lines = [.. DrawnWith(watched), .. AsBuiltNote.Of(watched), .. watched.Notes]);
-        return new(name.Unnoted, watched.Issue, watched.Sheets, airframe.DisplayUnit, lines, version)
+        var lineInputs = log.InputsOf(() => lines = [.. DrawnWith(watched), .. AsBuiltNote.Of(watched), .. watched.Notes]);
+        return new(name.Unnoted, watched.Issue, watched.Sheets, unit, lines, version)
         {
-            Recording = new(log, name.Inputs, unit, notes, Recorded(log, () => PlanRecording.ReadStock(watched))),
+            Recording = new(log, name.Inputs, unitInputs, lineInputs, log.InputsOf(() => PlanRecording.ReadStock(watched))),
         };
     }
-
-    private static RecordedInputs Recorded<T>(InputLog log, Func<T> read) => log.Record(() =>
-    {
-        read();
-        return true;
-    }).Inputs;
 
     private static T Noted<T>(T value, RecordedInputs? inputs)
     {

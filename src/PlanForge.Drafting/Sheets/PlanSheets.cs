@@ -44,9 +44,10 @@ public static class PlanSheets
             return new(new(title, Language, []), faults);
         }
 
-        var units = log.Record(() => new Units(new(options.Unit, options.Sheets.HasBothUnits)));
-        var placing = new PartPlacing(first, layout, units.Unnoted.Shown, kept);
-        var inputs = new SheetInputs(room.Inputs.ToSet(), units.Inputs.ToSet(), options.Recording?.Stock.ToSet() ?? InputSet.None, list);
+        ShownUnits units = default;
+        var unitInputs = log.InputsOf(() => units = new(options.Unit, options.Sheets.HasBothUnits));
+        var placing = new PartPlacing(first, layout, units, kept);
+        var inputs = new SheetInputs(room.Inputs.ToSet(), unitInputs.ToSet(), options.Recording?.Stock.ToSet() ?? InputSet.None, list);
         if (list.Arrangement is { } views)
         {
             var arrangement = log.Record(() => ArrangementSheet.Of(first, views, list.AirframeFigures, options));
@@ -147,6 +148,4 @@ public static class PlanSheets
             ScaledViews = [.. drawings.SelectMany(drawing => drawing.Item.ScaledViews.Select(view => view with { Place = view.Place.MovedBy(drawing.Move) }))],
         };
     }
-
-    private sealed record Units(ShownUnits Shown);
 }

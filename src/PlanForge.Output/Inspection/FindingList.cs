@@ -22,6 +22,7 @@ internal sealed class FindingList
     /// <summary>All findings in the order of the file, those about the whole file first.</summary>
     public ImmutableArray<Finding> ToSorted()
     {
+        // Mostly there are none, and sorting them would still have to be compiled.
         var sorted = _items.Count < 2 ? [.. _items] : _items.OrderBy(item => (item.Line, item.Column)).ToList();
         foreach (var (code, (count, worst)) in _kinds)
         {

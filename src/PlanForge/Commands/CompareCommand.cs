@@ -4,7 +4,6 @@ using PlanForge.Airframe.Reading;
 using PlanForge.CommandLine;
 using PlanForge.Comparing;
 using PlanForge.Designs;
-using PlanForge.Drafting.Nests;
 using PlanForge.Folders;
 using PlanForge.Reports;
 using PlanForge.Terminals;
@@ -68,7 +67,7 @@ internal sealed class CompareCommand(Terminal terminal, Arguments arguments)
             : ExitCode.DescriptionFault;
     }
 
-    private static PlanningResult Plan(DesignSource source) => Planner.Plan(source.Description, source.Overrides, NestOptions.UsualEffort, new(), CancellationToken.None);
+    private static PlanningResult Plan(DesignSource source) => Planner.Plan(source.Description, source.Overrides);
 
     private ExitCode Show(DesignComparison comparison, PlanningResult planning, PrintChoice print)
     {

@@ -3,7 +3,6 @@ using PlanForge.Airframe.Reading;
 using PlanForge.CommandLine;
 using PlanForge.Currency;
 using PlanForge.Designs;
-using PlanForge.Drafting.Nests;
 using PlanForge.Folders;
 using PlanForge.Terminals;
 
@@ -27,7 +26,7 @@ internal sealed class CurrentCommand(Terminal terminal, ParameterOverrides overr
 
         try
         {
-            var planning = Planner.Plan(file, overrides, NestOptions.UsualEffort, new(), CancellationToken.None);
+            var planning = Planner.Plan(file, overrides);
             foreach (var finding in planning.Findings)
             {
                 _messages.Finding(finding, planning.Texts.GetValueOrDefault(finding.At.File, ""));

@@ -38,12 +38,12 @@ internal sealed record ChangesSince(DrawnState Past, DrawnState Now, ImmutableAr
             .Select(part => part.Inputs).ToList();
         if (inputs.Count == 0 && thing.Kind == MarkedKind.Sheet)
         {
-            inputs = [.. Design.Sheets.Sheets.Where(sheet => thing.Title == MarkedThing.TitleOf(thing.Id, sheet.Title) || IsLike(thing, sheet)).Select(sheet => sheet.OwnInputs)];
+            var drawn = Past.Sheets.First(sheet => sheet.Fingerprint == thing.Fingerprint);
+            inputs = [.. Design.Sheets.Sheets.Where(sheet => sheet.Title == drawn.Title || HasSameParts(sheet, drawn)).Select(sheet => sheet.OwnInputs)];
         }
 
         return [.. values.Where(value => inputs.Exists(set => set.Covers(value.Path)))];
     }
 
-    private static bool IsLike(MarkedThing thing, Sheet sheet) =>
-        !sheet.Parts.IsEmpty && sheet.Parts.AsSpan().SequenceEqual([.. thing.Parts.Select(part => part.Id)]);
+    private static bool HasSameParts(Sheet sheet, DrawnSheet drawn) => !sheet.Parts.IsEmpty && sheet.Parts.SequenceEqual(drawn.Parts);
 }

@@ -46,9 +46,6 @@ internal sealed record CurrencyCheck(string Code, ImmutableArray<MarkedThing> Th
 /// <param name="Parts">The parts it shows: those of a sheet, the part itself.</param>
 internal sealed record MarkedThing(MarkedKind Kind, string Id, string Title, string Fingerprint, ImmutableArray<DrawnPart> Parts)
 {
-    /// <summary>What a sheet is called.</summary>
-    public static string TitleOf(string number, string title) => $"Sheet {number}, {title}";
-
     /// <summary>Everything of a state that carries one: parts, sheets, the description.</summary>
     public static IEnumerable<MarkedThing> AllOf(DrawnState state)
     {
@@ -62,7 +59,7 @@ internal sealed record MarkedThing(MarkedKind Kind, string Id, string Title, str
         {
             var number = sheet.Number.ToString(System.Globalization.CultureInfo.InvariantCulture);
             yield return new(
-                MarkedKind.Sheet, number, TitleOf(number, sheet.Title), sheet.Fingerprint, [.. sheet.Parts.Where(parts.ContainsKey).Select(id => parts[id])]);
+                MarkedKind.Sheet, number, $"Sheet {number}, {sheet.Title}", sheet.Fingerprint, [.. sheet.Parts.Where(parts.ContainsKey).Select(id => parts[id])]);
         }
 
         yield return new(MarkedKind.Description, state.Design, $"The description of {state.Design}", state.Fingerprint, [.. state.Parts]);

@@ -16,12 +16,10 @@ internal static class Planner
 {
     /// <summary>Plans one description once.</summary>
     /// <param name="path">The description, as the user gave it.</param>
-    /// <param name="effort">How many arrangements of each stock's parts are tried.</param>
-    /// <param name="stop">Asked between the stages.</param>
+    /// <param name="overrides">Other values for some of its parameters.</param>
     /// <exception cref="IOException">The description or a section file cannot be read.</exception>
     /// <exception cref="UnauthorizedAccessException">The description or a section file may not be read.</exception>
-    /// <exception cref="OperationCanceledException">The run was stopped.</exception>
-    public static PlanningResult Plan(string path, int effort, CancellationToken stop) => Plan(path, ParameterOverrides.None, effort, new(), stop);
+    public static PlanningResult Plan(string path, ParameterOverrides overrides) => Plan(path, overrides, NestOptions.UsualEffort, new(), CancellationToken.None);
 
     /// <summary>Plans one description, as far as the work is not kept from an earlier run.</summary>
     /// <param name="path">The description, as the user gave it.</param>

@@ -134,13 +134,7 @@ internal sealed record DrawnSheet(int Number, string Title, string Fingerprint, 
         json.WriteNumber("number", Number);
         json.WriteString("title", Title);
         json.WriteString("fingerprint", Fingerprint);
-        json.WriteStartArray("parts");
-        foreach (var part in Parts)
-        {
-            json.WriteStringValue(part);
-        }
-
-        json.WriteEndArray();
+        json.WriteTexts("parts", Parts);
         json.WriteEndObject();
     }
 

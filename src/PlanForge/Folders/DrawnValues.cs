@@ -123,13 +123,7 @@ internal sealed record DrawnValues(ImmutableArray<string> Values, ImmutableArray
 
         if (!value.Parameters.IsEmpty)
         {
-            json.WriteStartArray(ParametersName);
-            foreach (var parameter in value.Parameters)
-            {
-                json.WriteStringValue(parameter);
-            }
-
-            json.WriteEndArray();
+            json.WriteTexts(ParametersName, value.Parameters);
         }
 
         json.WriteEndObject();

@@ -31,13 +31,7 @@ internal sealed record Manifest(ImmutableArray<string> Paths, DrawnDescription? 
         json.WriteString(Copy, description.Path);
         if (!description.With.IsEmpty)
         {
-            json.WriteStartArray(With);
-            foreach (var value in description.With)
-            {
-                json.WriteStringValue(value);
-            }
-
-            json.WriteEndArray();
+            json.WriteTexts(With, description.With);
         }
 
         json.WriteStartArray(Files);

@@ -78,12 +78,6 @@ internal static class AsBuiltReport
 
     private static void WriteIds(Utf8JsonWriter json, string name, IEnumerable<PartComparison> parts)
     {
-        json.WriteStartArray(name);
-        foreach (var part in parts)
-        {
-            json.WriteStringValue(part.Part.Id);
-        }
-
-        json.WriteEndArray();
+        json.WriteTexts(name, parts.Select(part => part.Part.Id));
     }
 }

@@ -22,13 +22,7 @@ internal static class BenchReport
         }
 
         json.WriteEndArray();
-        json.WriteStartArray("warnings");
-        foreach (var finding in result.Findings)
-        {
-            json.WriteStringValue(finding.Message);
-        }
-
-        json.WriteEndArray();
+        json.WriteTexts("warnings", result.Findings.Select(finding => finding.Message));
         json.WriteEndObject();
     });
 

@@ -56,13 +56,7 @@ internal static class CutReport
         json.WriteNumber("width_mm", FigureUnits.Rounded(sheet.Width));
         json.WriteNumber("yield", FigureUnits.Rounded(sheet.Yield));
         json.WriteNumber("used_length_mm", FigureUnits.Rounded(sheet.UsedLength));
-        json.WriteStartArray("parts");
-        foreach (var part in sheet.Parts)
-        {
-            json.WriteStringValue(part.Part.Id);
-        }
-
-        json.WriteEndArray();
+        json.WriteTexts("parts", sheet.Parts.Select(part => part.Part.Id));
         json.WriteEndObject();
     }
 }

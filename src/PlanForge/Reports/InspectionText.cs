@@ -36,13 +36,7 @@ internal static class InspectionText
         json.WriteString("format", result.Summary.Format);
         json.WriteString("unit", result.Summary.Unit);
         WriteLayers(json, result);
-        json.WriteStartArray("colours");
-        foreach (var colour in result.Summary.Colours)
-        {
-            json.WriteStringValue(colour);
-        }
-
-        json.WriteEndArray();
+        json.WriteTexts("colours", result.Summary.Colours);
         json.WriteStartArray("findings");
         foreach (var finding in result.Findings)
         {

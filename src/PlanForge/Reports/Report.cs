@@ -101,13 +101,7 @@ internal static class Report
             json.WriteString("fingerprint", sheet.Fingerprint?.Code);
             json.WriteNumber("width_mm", FigureUnits.Rounded(sheet.Width));
             json.WriteNumber("height_mm", FigureUnits.Rounded(sheet.Height));
-            json.WriteStartArray("parts");
-            foreach (var part in sheet.Parts)
-            {
-                json.WriteStringValue(part);
-            }
-
-            json.WriteEndArray();
+            json.WriteTexts("parts", sheet.Parts);
             json.WriteEndObject();
         }
 

@@ -84,13 +84,7 @@ internal static class VariationData
         json.WriteEndObject();
         if (!step.Faults.IsEmpty)
         {
-            json.WriteStartArray("faults");
-            foreach (var fault in step.Faults)
-            {
-                json.WriteStringValue(fault.Message);
-            }
-
-            json.WriteEndArray();
+            json.WriteTexts("faults", step.Faults.Select(fault => fault.Message));
         }
 
         json.WriteEndObject();

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text.Json;
 using CsCheck;
 using PlanForge.Airframe.Described;
+using PlanForge.Airframe.Reading;
 using PlanForge.Currency;
 using PlanForge.Designs;
 using PlanForge.Folders;
@@ -118,7 +119,7 @@ public sealed class ChangesSinceTests : IDisposable
                 .Replace("half_breadth: 30", "half_breadth: half", StringComparison.Ordinal)
                 .Replace("thickness: 3}", $"thickness: {choice.Thickness}}}", StringComparison.Ordinal);
             text += choice.HasSecond ? "  - {name: F2, station: 200, thickness: 3}\n" : "";
-            design = Planner.Plan(_folder.Write("a.yaml", text), 1, CancellationToken.None).Design!;
+            design = Planner.Plan(_folder.Write("a.yaml", text), ParameterOverrides.None).Design!;
             _designs.Add(choice, design);
         }
 

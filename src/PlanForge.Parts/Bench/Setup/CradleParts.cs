@@ -22,7 +22,7 @@ public sealed class CradleParts : IPartKind
         foreach (var (name, station) in new (string, Func<RiggedAirframe, double>)[] { ("front", CradleStations.FrontOf), ("rear", CradleStations.RearOf) })
         {
             // What it warns of goes into no part.
-            airframe.Inputs.Aside(() => CheckPlace(name, station(airframe), airframe, findings));
+            airframe.Inputs.InputsOf(() => CheckPlace(name, station(airframe), airframe, findings));
             if (ShapeGuard.Make(airframe, $"the {name} cradle", cradles.At, findings, () => Cradle(airframe, name, station(airframe), foot, findings)) is { } cradle)
             {
                 made.Add(cradle);
