@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using PlanForge.Airframe.Described;
 using PlanForge.Airframe.Inputs;
-using PlanForge.Parts.Arrangement;
 
 namespace PlanForge.Parts;
 
@@ -20,18 +19,31 @@ public sealed class KeptParts
     private Func<DescribedValues> _earlierValues = () => DescribedValues.None;
     private Func<DescribedValues> _values = () => DescribedValues.None;
     private ImmutableArray<string> _changed = [];
-    private (ArrangementViews Views, InputSet Inputs)? _earlierViews;
-    private (ArrangementViews Views, InputSet Inputs)? _views;
+    private Dictionary<string, (object? Value, InputSet Inputs)> _earlierPieces = [];
+    private Dictionary<string, (object? Value, InputSet Inputs)> _pieces = [];
+    private bool _hasEarlier;
 
     /// <summary>Begins a run; one that did not come to its end is forgotten.</summary>
     /// <param name="values">Lists the description's values.</param>
     internal void Begin(Func<DescribedValues> values)
     {
         _asked.Clear();
-        (_ids, _made, _views, _values) = (new(StringComparer.Ordinal), [], null, values);
+        (_ids, _made, _pieces, _values) = (new(StringComparer.Ordinal), [], new(StringComparer.Ordinal), values);
+        if (!_hasEarlier)
+        {
+            // A single run needs no list of values.
+            _changed = [];
+            return;
+        }
 
-        // A single run needs no list of values.
-        _changed = _earlier.Count == 0 ? [] : [.. values().Since(_earlierValues()).Select(change => change.Path)];
+        _changed = [.. values().Since(_earlierValues()).Select(change => change.Path)];
+        foreach (var (what, piece) in _earlierPieces)
+        {
+            if (!_changed.Any(piece.Inputs.Covers))
+            {
+                _pieces.Add(what, piece);
+            }
+        }
     }
 
     /// <summary>Names the making of a part: in a run after a small change it has the same name again.</summary>
@@ -46,17 +58,23 @@ public sealed class KeptParts
     internal Part? Unchanged(string making) =>
         _earlierIds.TryGetValue(making, out var id) && _earlier.TryGetValue(id, out var part) && !_changed.Any(part.Inputs.Covers) ? part : null;
 
-    /// <summary>The views of the whole airframe and their inputs, as the last time if none of those has changed.</summary>
-    internal (ArrangementViews Views, InputSet Inputs) Views(Func<Recorded<ArrangementViews>> make)
+    /// <summary>A piece that several parts or views are made from, as the last time if none of its inputs has changed.</summary>
+    /// <param name="log">The log of this run's description.</param>
+    /// <param name="what">What it is; no other piece is called so.</param>
+    /// <param name="make">
+    /// Makes it, and takes all that it is made from while doing so. It may hold nothing that reads the description when it is used: a
+    /// kept one would read that of an earlier run, and nobody would write that down.
+    /// </param>
+    internal Recorded<T> Piece<T>(InputLog log, string what, Func<T> make)
     {
-        if (_earlierViews is not { } views || _changed.Any(views.Inputs.Covers))
+        if (_pieces.TryGetValue(what, out var known))
         {
-            var made = make();
-            views = (made.Unnoted, made.Inputs.ToSet());
+            return log.Recall((T)known.Value!, known.Inputs);
         }
 
-        _views = views;
-        return views;
+        var made = log.Record(make);
+        _pieces.Add(what, (made.Unnoted, made.Inputs.ToSet()));
+        return made;
     }
 
     /// <summary>Remembers what came of a making; only one that had nothing to say of the part may be left out the next time.</summary>
@@ -77,7 +95,7 @@ public sealed class KeptParts
             _earlier[part.Id] = part;
         }
 
-        (_earlierIds, _earlierViews, _earlierValues) = (_ids, _views, _values);
+        (_earlierIds, _earlierPieces, _earlierValues, _hasEarlier) = (_ids, _pieces, _values, true);
     }
 
     // One that came about otherwise than its like is not its like: other values decide whether it is made again.

@@ -101,12 +101,12 @@ public sealed record PartList(ImmutableArray<Part> Parts, ImmutableArray<Figure>
         }
 
         var hasErrors = findings.Any(finding => finding.Severity == Severity.Error);
-        (ArrangementViews Views, InputSet Inputs)? views = hasErrors ? null : kept.Views(() => airframe.Inputs.Record(() => ArrangementViews.Of(airframe)));
+        var views = hasErrors ? null : airframe.Piece("the views", () => ArrangementViews.Of(airframe));
         return new(hasErrors ? [] : kept.Known(parts.ToImmutable()), figures.ToImmutable(), [.. findings.OrderBy(finding => finding.At.Line).ThenBy(finding => finding.At.Column)])
         {
             AirframeFigures = airframeFigures,
-            Arrangement = views?.Views,
-            ArrangementInputs = views?.Inputs.With(whole.ToSet()) ?? InputSet.None,
+            Arrangement = views?.Unnoted,
+            ArrangementInputs = views?.Inputs.ToSet().With(whole.ToSet()) ?? InputSet.None,
         };
     }
 }

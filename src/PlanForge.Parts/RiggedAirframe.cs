@@ -22,8 +22,7 @@ public sealed class RiggedAirframe
         (Description, Wing, Body, Inputs, Kept) = (description, wing, body, inputs, kept);
         _text = inputs.Record(() => new MeasureText(description.DisplayUnit, description.Sheets.HasBothUnits));
         _lowestPoint = new(inputs, () => BoardHeight.LowestPoint(this));
-        var saddle = description.Saddle;
-        _saddleLine = inputs.Record(() => SaddleLine.Solve(wing, body, WingSide, saddle.SeatTape, saddle.From, saddle.To));
+        _saddleLine = inputs.Record(Solve);
     }
 
     /// <summary>Writes down what is read of the description, of the shapes and of everything else here.</summary>
@@ -82,6 +81,16 @@ public sealed class RiggedAirframe
         var rigged = new RiggedAirframe(
             description, WingShape.Of(wing, () => Rigging.ChordIncidence.Of(wing.Incidence, wing.Root.Section)!.Value, inputs), body, inputs, kept);
         return SaddleMeeting.Check(rigged, findings) ? rigged : null;
+    }
+
+    /// <summary>A piece that is kept from run to run, see <see cref="KeptParts.Piece"/>.</summary>
+    internal Recorded<T> Piece<T>(string what, Func<T> make) => Kept.Piece(Inputs, what, make);
+
+    private SaddleLine? Solve()
+    {
+        var saddle = Description.Saddle;
+        var solver = new SaddleSolver(Wing, Body, WingSide, saddle.SeatTape);
+        return Piece("the saddle line", () => SolvedLine.Of(solver, Body, saddle.From, saddle.To)).Value is { } solved ? new(solver, solved) : null;
     }
 
     /// <summary>The line in which a plane cuts the wing, from the centre outboard; null where it misses the wing.</summary>

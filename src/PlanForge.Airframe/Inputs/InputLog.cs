@@ -19,6 +19,7 @@ public sealed class InputLog
     private readonly Dictionary<InputKey, int> _numbers = new(InputKey.Comparer);
     private readonly List<string?> _paths = [];
     private readonly List<ulong[]?> _recordings = [];
+    private readonly Dictionary<int, InputSet> _recalled = [];
     private ulong[] _read = new ulong[4];
 
     /// <summary>Makes something in a recording of its own: nothing of it counts for the recording around it until it is used.</summary>
@@ -43,6 +44,16 @@ public sealed class InputLog
         var own = _read;
         _read = around.Length < own.Length ? Merged(around, new ulong[own.Length]) : around;
         return new(value, new(this, Add(null, own)));
+    }
+
+    /// <summary>Something made from an equal description before: whoever uses it now inherits the inputs that it had then.</summary>
+    /// <param name="value">What was made; it must not read the description of then.</param>
+    /// <param name="inputs">What went into it.</param>
+    public Recorded<T> Recall<T>(T value, InputSet inputs)
+    {
+        var number = Add(null, null);
+        _recalled.Add(number, inputs);
+        return new(value, new(this, number));
     }
 
     /// <summary>The same for a number; compiled ahead, where the other is compiled when it is first used.</summary>
@@ -93,6 +104,12 @@ public sealed class InputLog
             if (_paths[next] is { } path)
             {
                 paths.Add(path);
+                continue;
+            }
+
+            if (_recalled.TryGetValue(next, out var inputs))
+            {
+                paths.UnionWith(inputs.Paths);
                 continue;
             }
 

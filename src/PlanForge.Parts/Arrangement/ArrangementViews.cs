@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PlanForge.Parts.Rigging;
+using PlanForge.Parts.Shapes;
 
 namespace PlanForge.Parts.Arrangement;
 
@@ -33,12 +34,18 @@ public sealed record ArrangementViews(
     public static ArrangementViews Of(RiggedAirframe airframe)
     {
         ArgumentNullException.ThrowIfNull(airframe);
-        var tail = TailplaneShape.Of(airframe.Description.Tailplane);
-        var thrust = ArrangedThrust.Of(airframe);
+        var tailplane = new Shared<WingShape?>(airframe.Inputs, () => TailplaneShape.Of(airframe.Description.Tailplane));
+        var line = new Shared<ArrangedThrust?>(airframe.Inputs, () => ArrangedThrust.Of(airframe));
+
+        // A former that moves changes the side view alone, and there not the outlines.
+        var outlines = airframe.Piece("the outlines of the side view", () => SideView.Outlines(airframe, tailplane.Value));
+        var plan = airframe.Piece("the plan view", () => PlanView.Draw(airframe, tailplane.Value, line.Value));
+        var front = airframe.Piece("the front view", () => FrontView.Draw(airframe, tailplane.Value));
+        var (tail, thrust) = (tailplane.Value, line.Value);
         return new(
-            SideView.Draw(airframe, tail, thrust),
-            PlanView.Draw(airframe, tail, thrust),
-            FrontView.Draw(airframe, tail),
+            SideView.Draw(airframe, outlines.Value, thrust),
+            plan.Value,
+            front.Value,
             [.. airframe.Description.Formers.Select(former => FormerStation.Of(former, airframe)).OrderBy(former => former.Station)],
             ArrangedWing.Of(airframe.Wing),
             tail is null ? null : ArrangedWing.Of(tail),

@@ -7,7 +7,23 @@ namespace PlanForge.Parts.Arrangement;
 /// <summary>The side view, seen from port: (x, z). Wing and tailplane are cut at the centre line.</summary>
 internal static class SideView
 {
-    public static ImmutableArray<PartLine> Draw(RiggedAirframe airframe, WingShape? tail, ArrangedThrust? thrust)
+    /// <summary>Adds the formers and the axes to the outlines.</summary>
+    public static ImmutableArray<PartLine> Draw(RiggedAirframe airframe, ImmutableArray<PartLine> outlines, ArrangedThrust? thrust)
+    {
+        var view = new ViewLines();
+        view.Add(outlines);
+        foreach (var former in airframe.Description.Formers)
+        {
+            var (from, to) = FormerStation.At(former.Station, airframe);
+            view.Add(LineUse.Station, new Point2(former.Station, from), new(former.Station, to));
+        }
+
+        AddAxes(airframe, thrust, view);
+        return view.Lines;
+    }
+
+    /// <summary>Body, wing and tailplane.</summary>
+    public static ImmutableArray<PartLine> Outlines(RiggedAirframe airframe, WingShape? tail)
     {
         var view = new ViewLines();
         var body = airframe.Body;
@@ -26,13 +42,6 @@ internal static class SideView
             view.Edge(RootSection.Closed(ViewLines.Through(RootSection.Outline(tail))), inBody);
         }
 
-        foreach (var former in airframe.Description.Formers)
-        {
-            var (from, to) = FormerStation.At(former.Station, airframe);
-            view.Add(LineUse.Station, new Point2(former.Station, from), new(former.Station, to));
-        }
-
-        AddAxes(airframe, thrust, view);
         return view.Lines;
     }
 

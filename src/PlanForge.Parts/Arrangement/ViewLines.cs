@@ -28,6 +28,9 @@ internal sealed class ViewLines
     public static Path2 Between(Path2 there, Path2 back) =>
         Path2.Closed([.. there.Vertices[..^1], new(there.End), .. back.Reversed().Vertices[..^1], new(back.Start)]);
 
+    /// <summary>Adds lines as they are.</summary>
+    public void Add(ImmutableArray<PartLine> lines) => _lines.AddRange(lines);
+
     /// <summary>Adds a line as it is.</summary>
     public void Add(LineUse use, Path2 path) => _lines.Add(new(use, path));
 

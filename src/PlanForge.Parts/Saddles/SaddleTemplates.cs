@@ -18,14 +18,13 @@ public sealed class SaddleTemplates : IPartKind
     /// <inheritdoc/>
     public IEnumerable<Part> Make(RiggedAirframe airframe, ICollection<Diagnostic> findings)
     {
-        var line = airframe.SaddleLine!;
-        var flat = SaddleDevelopment.Of(airframe.Body, line, EdgeHeight(airframe, line));
+        var unrolled = airframe.Piece("the side unrolled", () => UnrolledSide.Of(airframe.Body, airframe.SaddleLine!, EdgeHeight(airframe)));
 
         // The fit is the costly part and the same for both hands: the second one is only mirrored.
-        var contours = new Shared<SaddleContours>(airframe.Inputs, () => SaddleContours.Of(airframe, flat));
+        SaddleContours Contours() => airframe.Piece("the lines of the saddle templates", () => SaddleContours.Of(airframe, Flat())).Value;
         foreach (var (hand, placement) in new[] { ("port", Placement2.Identity), ("starboard", Placement2.Mirror) })
         {
-            if (ShapeGuard.Make(airframe, "the saddle", airframe.Description.Wing.At, findings, () => Template(airframe, flat, contours.Value, hand, placement)) is not { } template)
+            if (ShapeGuard.Make(airframe, "the saddle", airframe.Description.Wing.At, findings, () => Template(airframe, Flat(), Contours(), hand, placement)) is not { } template)
             {
                 // The other side degenerates alike: one error says it.
                 yield break;
@@ -33,12 +32,16 @@ public sealed class SaddleTemplates : IPartKind
 
             yield return template;
         }
+
+        // Made where it is used: what it is made from counts there.
+        SaddleDevelopment Flat() => new(airframe.Body, airframe.SaddleLine!, unrolled.Value);
     }
 
     /// <summary>Height of the template's straight edge: the given depth off the line, but within the body.</summary>
-    internal static double EdgeHeight(RiggedAirframe airframe, SaddleLine line)
+    internal static double EdgeHeight(RiggedAirframe airframe)
     {
         const double Rim = 1;
+        var line = airframe.SaddleLine!;
         var depth = airframe.Description.Saddle.Depth;
         var body = airframe.Body;
         if (airframe.WingSide == WingSide.Lower)

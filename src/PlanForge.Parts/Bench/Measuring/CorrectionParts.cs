@@ -31,7 +31,7 @@ public static class CorrectionParts
         }
 
         var line = airframe.SaddleLine!;
-        var flat = SaddleDevelopment.Of(airframe.Body, line, SaddleTemplates.EdgeHeight(airframe, line));
+        var flat = SaddleDevelopment.Of(airframe.Body, line, SaddleTemplates.EdgeHeight(airframe));
         return
         [
             .. ResultParts.Of(airframe, result),
