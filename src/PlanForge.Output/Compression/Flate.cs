@@ -18,7 +18,7 @@ internal static class Flate
         var packed = new ByteText((content.Length / 2) + 64);
         packed.Append(Header);
         var bits = new BitText(packed);
-        var matcher = new Matcher(content);
+        using var matcher = new Matcher(content);
         do
         {
             var symbols = matcher.Next();

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Numerics;
 using System.Runtime.CompilerServices;
 
@@ -38,6 +39,7 @@ internal ref struct Matcher
     private readonly int[] _newest;
     private readonly int[] _before;
     private readonly uint[] _symbols;
+    private readonly int _mostSymbols;
     private int _position;
 
     /// <summary>Starts at the first byte.</summary>
@@ -45,11 +47,21 @@ internal ref struct Matcher
     {
         _content = content;
         _hashBits = Math.Clamp(BitOperations.Log2((uint)content.Length + 1) + 1, LeastHashBits, MostHashBits);
-        _newest = new int[1 << _hashBits];
-        _newest.AsSpan().Fill(-1);
-        _before = new int[Math.Min(Window, (int)BitOperations.RoundUpToPowerOf2((uint)Math.Max(1, content.Length)))];
-        _placeMask = _before.Length - 1;
-        _symbols = new uint[Math.Min(BlockSymbols, content.Length)];
+        _newest = ArrayPool<int>.Shared.Rent(1 << _hashBits);
+        _newest.AsSpan(0, 1 << _hashBits).Fill(-1);
+        var places = Math.Min(Window, (int)BitOperations.RoundUpToPowerOf2((uint)Math.Max(1, content.Length)));
+        _before = ArrayPool<int>.Shared.Rent(places);
+        _placeMask = places - 1;
+        _mostSymbols = Math.Min(BlockSymbols, content.Length);
+        _symbols = ArrayPool<uint>.Shared.Rent(_mostSymbols);
+    }
+
+    /// <summary>Gives the tables back to be used again: they are as large as what is packed, and a plan packs hundreds of streams.</summary>
+    public readonly void Dispose()
+    {
+        ArrayPool<int>.Shared.Return(_newest);
+        ArrayPool<int>.Shared.Return(_before);
+        ArrayPool<uint>.Shared.Return(_symbols);
     }
 
     /// <summary>True when all bytes have been split.</summary>
@@ -64,7 +76,7 @@ internal ref struct Matcher
     {
         var count = 0;
         var held = Find(_position, Shortest - 1);
-        while (count < _symbols.Length && !IsAtEnd)
+        while (count < _mostSymbols && !IsAtEnd)
         {
             Enter(_position);
             var next = held.Length >= LongEnough ? default : Find(_position + 1, Math.Max(held.Length, Shortest - 1));

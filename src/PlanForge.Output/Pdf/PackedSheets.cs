@@ -11,9 +11,10 @@ public sealed class PackedSheets
     {
         Kept = kept;
         Signs = new("Letters"u8, sheets.Select(sheet => sheet.Drawing));
-        foreach (var sheet in sheets)
+        var packing = sheets.Select(sheet => (Sheet: sheet, Stream: Task.Run(() => Packed(sheet)))).ToList();
+        foreach (var (sheet, stream) in packing)
         {
-            _streams[sheet] = kept.Sheets.Of((new(sheet), Signs.All), () => PackedStream.Of(PageContent.OfForm(sheet.Drawing, Signs)));
+            _streams[sheet] = stream.GetAwaiter().GetResult();
         }
     }
 
@@ -36,6 +37,9 @@ public sealed class PackedSheets
     /// <summary>Packs the sheets that some pages show.</summary>
     internal static PackedSheets Of(PageSet set) =>
         new([.. set.Pages.SelectMany(page => page.Windows).Select(window => window.Sheet).Distinct<Sheet>(ReferenceEqualityComparer.Instance)], new());
+
+    private PackedStream Packed(Sheet sheet) =>
+        Kept.Sheets.Of((new(sheet), Signs.All), () => PackedStream.Of(PageContent.OfForm(sheet.Drawing, Signs)));
 
     /// <summary>The stream of a sheet, which must be one of these.</summary>
     internal PackedStream StreamOf(Sheet sheet) => _streams[sheet];

@@ -7,7 +7,10 @@ namespace PlanForge.Output.Pdf;
 /// <summary>Every sign that some texts use, in a fixed order: characters by number, then fractions by spelling.</summary>
 internal sealed class Repertoire
 {
-    private readonly ushort[] _characterPlaces = new ushort[char.MaxValue + 1];
+    // A table by character, in blocks of which only those are there that texts have characters of.
+    private const int BlockLength = 256;
+
+    private readonly ushort[]?[] _characterPlaces = new ushort[]?[(char.MaxValue + 1) / BlockLength];
     private readonly List<string> _fractions = [];
     private readonly int _characterCount;
 
@@ -32,12 +35,16 @@ internal sealed class Repertoire
 
         _fractions.Sort(StringComparer.Ordinal);
         var signs = ImmutableArray.CreateBuilder<string>(128);
-        for (var character = 0; character < _characterPlaces.Length; character++)
+        for (var block = 0; block < _characterPlaces.Length; block++)
         {
-            if (_characterPlaces[character] != 0)
+            var places = _characterPlaces[block] ?? [];
+            for (var i = 0; i < places.Length; i++)
             {
-                _characterPlaces[character] = (ushort)signs.Count;
-                signs.Add(((char)character).ToString());
+                if (places[i] != 0)
+                {
+                    places[i] = (ushort)signs.Count;
+                    signs.Add(((char)((block * BlockLength) + i)).ToString());
+                }
             }
         }
 
@@ -65,7 +72,7 @@ internal sealed class Repertoire
 
     /// <summary>The place of a sign, which must be one of the repertoire's.</summary>
     private int PlaceOf(string text, (int Start, int End) sign) => sign.End - sign.Start == 1
-        ? _characterPlaces[text[sign.Start]]
+        ? _characterPlaces[text[sign.Start] / BlockLength]![text[sign.Start] % BlockLength]
         : _characterCount + _fractions.BinarySearch(text[sign.Start..sign.End], StringComparer.Ordinal);
 
     private void Collect(string text)
@@ -74,7 +81,8 @@ internal sealed class Repertoire
         {
             if (end - start == 1)
             {
-                _characterPlaces[text[start]] = 1;
+                var block = _characterPlaces[text[start] / BlockLength] ??= new ushort[BlockLength];
+                block[text[start] % BlockLength] = 1;
                 continue;
             }
 

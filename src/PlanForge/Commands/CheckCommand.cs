@@ -12,8 +12,7 @@ internal sealed class CheckCommand(Terminal terminal, ParameterOverrides overrid
 {
     private bool _isFirst = true;
 
-    protected override string WorkOut(Design design, KeptWork kept, CancellationToken stop) =>
-        isJson ? Encoding.UTF8.GetString(Report.Of(design)) : IsQuiet ? "" : Summary.Of(design);
+    protected override IDesignWork<string> Begin(KeptWork kept, CancellationToken stop) => new Figures(isJson, IsQuiet);
 
     protected override ExitCode Use(string file, Design design, string result, CancellationToken stop)
     {
@@ -21,5 +20,15 @@ internal sealed class CheckCommand(Terminal terminal, ParameterOverrides overrid
         Results.Write(_isFirst || isJson || IsQuiet ? result : "\n" + result);
         _isFirst = false;
         return ExitCode.Done;
+    }
+
+    private sealed class Figures(bool isJson, bool isQuiet) : IDesignWork<string>
+    {
+        public void CutsKnown(DesignCuts cuts)
+        {
+            // All figures are told at once.
+        }
+
+        public string Finish(Design design) => isJson ? Encoding.UTF8.GetString(Report.Of(design)) : isQuiet ? "" : Summary.Of(design);
     }
 }

@@ -76,8 +76,8 @@ internal abstract class DesignCommand<T>(Terminal terminal, ParameterOverrides o
         }
     }
 
-    /// <summary>Works out what is to be shown or written; called on any thread, several designs at a time.</summary>
-    protected abstract T WorkOut(Design design, KeptWork kept, CancellationToken stop);
+    /// <summary>Begins to work out what of a design is to be shown or written; called on any thread, for several designs at a time.</summary>
+    protected abstract IDesignWork<T> Begin(KeptWork kept, CancellationToken stop);
 
     /// <summary>Shows or writes it.</summary>
     protected abstract ExitCode Use(string file, Design design, T result, CancellationToken stop);
@@ -85,8 +85,9 @@ internal abstract class DesignCommand<T>(Terminal terminal, ParameterOverrides o
     private Worked Work(string file, CancellationToken stop)
     {
         var kept = Kept;
-        var planning = Planner.Plan(file, overrides, Effort, kept, stop);
-        return new(planning, planning.Design is { } design ? WorkOut(design, kept, stop) : default);
+        var work = Begin(kept, stop);
+        var planning = Planner.Plan(file, overrides, Effort, kept, stop, work.CutsKnown);
+        return new(planning, planning.Design is { } design ? work.Finish(design) : default);
     }
 
     private ExitCode Finish(string file, Task<Worked> task, CancellationToken stop)

@@ -17,8 +17,7 @@ internal class DrawCommand(Terminal terminal, ParameterOverrides overrides, bool
 
     protected override int Effort => choice.Effort;
 
-    protected override DesignOutput WorkOut(Design design, KeptWork kept, CancellationToken stop) =>
-        DesignFiles.Of(design, choice, kept, stop);
+    protected override IDesignWork<DesignOutput> Begin(KeptWork kept, CancellationToken stop) => new DesignFiles(choice, kept, stop);
 
     protected override ExitCode Use(string file, Design design, DesignOutput result, CancellationToken stop)
     {

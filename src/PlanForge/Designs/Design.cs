@@ -2,9 +2,7 @@ using System.Collections.Immutable;
 using PlanForge.Airframe;
 using PlanForge.Airframe.Described;
 using PlanForge.Airframe.Diagnostics;
-using PlanForge.Drafting.Cutting;
 using PlanForge.Drafting.Model;
-using PlanForge.Drafting.Nests;
 using PlanForge.Parts;
 using PlanForge.Parts.Comparison;
 
@@ -34,17 +32,11 @@ internal sealed record Design(
     /// <summary>Lists the description's values.</summary>
     public required Func<DescribedValues> ListValues { get; init; }
 
-    /// <summary>The drawings for the cutter, in the order of the parts.</summary>
-    public required ImmutableArray<CutDrawing> Cuts { get; init; }
-
-    /// <summary>The parts laid out on sheets of stock.</summary>
-    public required NestPlan Nests { get; init; }
+    /// <summary>What goes to the cutter.</summary>
+    public required DesignCuts Cuts { get; init; }
 
     /// <summary>What moved by what was measured on the wood; null when nothing was, or when the design before cannot be drawn.</summary>
     public required AsBuiltChanges? Moved { get; init; }
-
-    /// <summary>How the shop wants its cut files.</summary>
-    public required CutProfile CutProfile { get; init; }
 }
 
 /// <summary>A file that a design was read from.</summary>

@@ -27,10 +27,11 @@ internal static class Planner
     /// <param name="effort">How many arrangements of each stock's parts are tried.</param>
     /// <param name="kept">What is kept from earlier runs.</param>
     /// <param name="stop">Asked between the stages.</param>
+    /// <param name="cutsKnown">Told what goes to the cutter before the sheets are drawn, where nothing is wrong with it; null for nobody.</param>
     /// <exception cref="IOException">The description or a section file cannot be read.</exception>
     /// <exception cref="UnauthorizedAccessException">The description or a section file may not be read.</exception>
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
-    public static PlanningResult Plan(string path, ParameterOverrides overrides, int effort, KeptWork kept, CancellationToken stop)
+    public static PlanningResult Plan(string path, ParameterOverrides overrides, int effort, KeptWork kept, CancellationToken stop, Action<DesignCuts>? cutsKnown = null)
     {
         var texts = new Dictionary<string, string>(StringComparer.Ordinal);
         var sources = ImmutableArray.CreateBuilder<SourceFile>();
@@ -46,7 +47,7 @@ internal static class Planner
         var before = airframe.AsBuilt is { } asBuilt ? Task.Run(() => PartList.Of(asBuilt.Designed, read.ListValues, kept.PartsAsDesigned), stop) : null;
         var parts = PartList.Of(airframe, read.ListValues, kept.Parts);
         var findings = read.Diagnostics.AddRange(parts.Findings);
-        if (parts.Findings.Any(finding => finding.Severity == Severity.Error))
+        if (HasErrors(parts.Findings))
         {
             return Failed(findings);
         }
@@ -54,14 +55,14 @@ internal static class Planner
         stop.ThrowIfCancellationRequested();
         var moving = before?.ContinueWith(designed => Moved(designed.GetAwaiter().GetResult(), parts), TaskScheduler.Default);
         var (profile, profileFindings) = ReadProfile(folder, airframe.Cutter, texts, sources, missing, kept);
-        var cutting = Task.Run(() => CutParts.Of(parts.Parts, airframe.Cutter, kept.Drawings), stop);
         var nesting = Task.Run(() => Nest(airframe, parts, effort, kept), stop);
+        var cutting = Task.Run(() => Cut(), stop);
         var plan = PlanSheets.Draw(
             PlanOptions.Of(airframe, ToolVersion.Producer), parts, () => nesting.GetAwaiter().GetResult().Sheets, kept.Drawings);
         var nests = nesting.GetAwaiter().GetResult();
         findings = findings.AddRange(nests.Findings).AddRange(plan.Findings).AddRange(TileFaults(airframe));
-        var cuts = cutting.GetAwaiter().GetResult();
-        findings = findings.AddRange(profileFindings).AddRange(cuts.Findings);
+        var (cuts, cutFindings) = cutting.GetAwaiter().GetResult();
+        findings = findings.AddRange(profileFindings).AddRange(cutFindings);
         var moved = moving?.GetAwaiter().GetResult();
         if (before is not null && moved is null)
         {
@@ -69,7 +70,7 @@ internal static class Planner
                 airframe.AsBuilt!.Measurements[0].At, "without what was measured the design cannot be drawn, so that it cannot be told what moved"));
         }
 
-        if (findings.Any(finding => finding.Severity == Severity.Error))
+        if (HasErrors(findings))
         {
             return Failed(findings);
         }
@@ -79,18 +80,31 @@ internal static class Planner
             Sources = sources.DrainToImmutable(),
             With = overrides.Given,
             ListValues = read.ListValues,
-            Cuts = cuts.Drawings,
-            CutProfile = profile ?? CutProfile.Default,
-            Nests = nests,
+            Cuts = cuts,
             Moved = moved,
         };
         return new(design, findings, texts);
 
+        (DesignCuts Cuts, ImmutableArray<Diagnostic> Findings) Cut()
+        {
+            var drawn = CutParts.Of(parts.Parts, airframe.Cutter, kept.Drawings);
+            var laid = nesting.GetAwaiter().GetResult();
+            var cuts = new DesignCuts(drawn.Drawings, laid, profile ?? CutProfile.Default, airframe.Cutter.HoldingTabs is not null);
+            if (!HasErrors([.. profileFindings, .. drawn.Findings, .. laid.Findings]))
+            {
+                cutsKnown?.Invoke(cuts);
+            }
+
+            return (cuts, drawn.Findings);
+        }
+
         PlanningResult Failed(ImmutableArray<Diagnostic> all) => new(null, all, texts) { Missing = [.. missing] };
     }
 
+    private static bool HasErrors(ImmutableArray<Diagnostic> findings) => findings.Any(finding => finding.Severity == Severity.Error);
+
     private static AsBuiltChanges? Moved(PartList designed, PartList built) =>
-        designed.Findings.Any(finding => finding.Severity == Severity.Error) ? null : AsBuiltChanges.Between(designed, built);
+        HasErrors(designed.Findings) ? null : AsBuiltChanges.Between(designed, built);
 
     /// <summary>The parts on their stock, as far apart as the widest kerf asks for over and above the spacing.</summary>
     private static NestPlan Nest(AirframeDescription airframe, PartList parts, int effort, KeptWork kept)

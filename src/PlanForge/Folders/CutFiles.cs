@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
 using PlanForge.Designs;
 using PlanForge.Drafting.Cutting;
-using PlanForge.Drafting.Model;
-using PlanForge.Drafting.Nests;
 using PlanForge.Output.Dxf;
 using PlanForge.Output.Svg;
 
@@ -15,15 +13,15 @@ internal static class CutFiles
     private const string Millimetres = "_mm";
 
     /// <summary>All of them, parts before sheets.</summary>
-    /// <param name="design">The design.</param>
+    /// <param name="cuts">What goes to the cutter.</param>
     /// <param name="version">The version of DXF.</param>
     /// <param name="kept">What is kept from earlier runs.</param>
     /// <param name="stop">Asked between the files.</param>
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
-    public static IEnumerable<OutputFile> Of(Design design, DxfVersion version, KeptFiles kept, CancellationToken stop)
+    public static IEnumerable<OutputFile> Of(DesignCuts cuts, DxfVersion version, KeptFiles kept, CancellationToken stop)
     {
-        var profile = design.CutProfile;
-        foreach (var drawing in design.Cuts)
+        var profile = cuts.Profile;
+        foreach (var drawing in cuts.Drawings)
         {
             stop.ThrowIfCancellationRequested();
             var files = kept.Parts.Of((new(drawing), new(profile), version), () =>
@@ -37,7 +35,7 @@ internal static class CutFiles
             }
         }
 
-        foreach (var sheet in SheetsOf(design.Nests, design.Cuts))
+        foreach (var sheet in SheetsOf(cuts))
         {
             stop.ThrowIfCancellationRequested();
             var files = kept.Sheets.Of(new(sheet, profile, version), () =>
@@ -58,10 +56,10 @@ internal static class CutFiles
         : null;
 
     /// <summary>The nests with the drawings for the cutter on them.</summary>
-    internal static IEnumerable<CutSheet> SheetsOf(NestPlan nests, ImmutableArray<CutDrawing> cuts)
+    internal static IEnumerable<CutSheet> SheetsOf(DesignCuts cuts)
     {
-        var byName = cuts.ToDictionary(cut => cut.Name, StringComparer.Ordinal);
-        foreach (var nest in nests.Sheets)
+        var byName = cuts.Drawings.ToDictionary(cut => cut.Name, StringComparer.Ordinal);
+        foreach (var nest in cuts.Nests.Sheets)
         {
             var placed = ImmutableArray.CreateBuilder<PlacedCut>(nest.Parts.Length);
             foreach (var part in nest.Parts)

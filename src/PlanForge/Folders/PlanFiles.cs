@@ -23,18 +23,21 @@ internal static class PlanFiles
         }
 
         var info = InfoOf(design.Airframe.Issue.Owner, "Full-size templates", design.Sources);
-        var files = ImmutableArray.CreateBuilder<OutputFile>();
-        var packed = PackedSheets.Of(design.Sheets, kept.Pages);
-        files.Add(new("plan.pdf", PdfWriter.Write(For(PageSet.Of(design.Sheets), print), info, packed)));
+        List<(string Name, Task<PageSet> Pages)> documents = [("plan.pdf", Task.FromResult(PageSet.Of(design.Sheets)))];
         foreach (var options in TilesOf(design, print))
         {
-            stop.ThrowIfCancellationRequested();
-            var tiles = TilePlan.Of(design.Sheets, options, kept.Drawings).Pages ?? throw new InvalidOperationException(options.Fault());
-            files.Add(new($"plan-{FolderName.Of(options.Paper.Name)}.pdf", PdfWriter.Write(For(tiles, print), info, packed)));
+            documents.Add(($"plan-{FolderName.Of(options.Paper.Name)}.pdf", Task.Run(() => Tiles(design, options, kept), stop)));
         }
 
-        return files.DrainToImmutable();
+        // Sheets are packed while others are cut into tiles, and one document is put together beside another.
+        var packed = PackedSheets.Of(design.Sheets, kept.Pages);
+        var writing = documents.ConvertAll(document => Task.Run(
+            () => new OutputFile(document.Name, PdfWriter.Write(For(document.Pages.GetAwaiter().GetResult(), print), info, packed)), stop));
+        return [.. writing.Select(file => file.GetAwaiter().GetResult())];
     }
+
+    private static PageSet Tiles(Design design, TileOptions options, KeptWork kept) =>
+        TilePlan.Of(design.Sheets, options, kept.Drawings).Pages ?? throw new InvalidOperationException(options.Fault());
 
     /// <summary>The tiled plans that are wanted: those of the description, unless the command line names one.</summary>
     private static ImmutableArray<TileOptions> TilesOf(Design design, PrintChoice print) =>

@@ -11,16 +11,16 @@ internal static class CutReport
     public static void Write(Utf8JsonWriter json, Design design)
     {
         json.WriteStartArray("cut_files");
-        foreach (var cut in design.Cuts)
+        foreach (var cut in design.Cuts.Drawings)
         {
-            WriteFile(json, cut.Name, CutFigures.Of(cut, design.CutProfile), design);
+            WriteFile(json, cut.Name, CutFigures.Of(cut, design.Cuts.Profile), design);
         }
 
         json.WriteEndArray();
         json.WriteStartObject("nests");
-        Report.WriteFigures(json, NestFigures.Of(design.Nests));
+        Report.WriteFigures(json, NestFigures.Of(design.Cuts.Nests));
         json.WriteStartArray("sheets");
-        foreach (var sheet in design.Nests.Sheets)
+        foreach (var sheet in design.Cuts.Nests.Sheets)
         {
             WriteSheet(json, sheet);
         }

@@ -14,7 +14,7 @@ internal static class DrawSummary
     {
         var text = new StringBuilder();
         var cut = design.Parts.Count(part => part.Making == Making.Cut);
-        var stock = design.Nests.Sheets.IsEmpty ? "" : $" on {Counts.Of(design.Nests.Sheets.Length, "sheet")} of stock";
+        var stock = design.Cuts.Nests.Sheets.IsEmpty ? "" : $" on {Counts.Of(design.Cuts.Nests.Sheets.Length, "sheet")} of stock";
         text.Append(CultureInfo.InvariantCulture, $"{target}: {Counts.Of(design.Sheets.Sheets.Length, "sheet")}, {Counts.Of(cut, "cut part")}{stock}; ");
         text.Append(CultureInfo.InvariantCulture, $"{Counts.Of(changes.Written, "file")} written, {changes.Kept} kept, {changes.Removed} removed\n");
         if (changes.Before is { } before)

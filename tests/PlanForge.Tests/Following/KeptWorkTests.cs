@@ -99,16 +99,20 @@ public sealed class KeptWorkTests : IDisposable
     }
 
     private PlanningResult Planned(string text, KeptWork kept) =>
-        Planner.Plan(_folder.Write("a.yaml", text), ParameterOverrides.None, NestOptions.UsualEffort, kept, CancellationToken.None);
+        Planned(text, kept, null);
+
+    private PlanningResult Planned(string text, KeptWork kept, IDesignWork<DesignOutput>? work) =>
+        Planner.Plan(_folder.Write("a.yaml", text), ParameterOverrides.None, NestOptions.UsualEffort, kept, CancellationToken.None, cuts => work?.CutsKnown(cuts));
 
     /// <summary>Every finding and every file as text of bytes, in order.</summary>
     private List<string> Drawn(string text, KeptWork kept)
     {
-        var planning = Planned(text, kept);
+        var work = new DesignFiles(new(PrintChoice.None), kept, CancellationToken.None);
+        var planning = Planned(text, kept, work);
         var drawn = planning.Findings.Select(finding => finding.ToString()).ToList();
         if (planning.Design is { } design)
         {
-            var output = DesignFiles.Of(design, new(PrintChoice.None), kept, CancellationToken.None);
+            var output = work.Finish(design);
             drawn.AddRange(output.CutFaults);
             drawn.AddRange(output.Files.Select(file => $"{file.Path} {Convert.ToHexString(System.Security.Cryptography.SHA256.HashData(file.Content.Span))}"));
             kept.EndRun();
