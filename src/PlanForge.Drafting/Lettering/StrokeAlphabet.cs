@@ -42,5 +42,5 @@ public static class StrokeAlphabet
     /// <remarks>The pen itself reaches half its width, height / 20, beyond both ends.</remarks>
     /// <param name="text">One line of text; see <see cref="TextLayout"/> for how fractions are written.</param>
     /// <param name="height">Height of capitals, mm.</param>
-    public static double WidthOf(string text, double height) => TextLayout.Of(text).Width * height;
+    public static double WidthOf(string text, double height) => TextLayout.WidthOf(text) * height;
 }

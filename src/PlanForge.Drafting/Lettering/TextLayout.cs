@@ -16,7 +16,20 @@ public sealed record TextLayout(ImmutableArray<PlacedGlyph> Glyphs, double Width
     public static TextLayout Of(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
-        var layout = new Builder(text.Length);
+        var layout = new Builder(ImmutableArray.CreateBuilder<PlacedGlyph>(text.Length));
+        var width = Place(text, layout);
+        return new(layout.ToImmutable(), width);
+    }
+
+    /// <summary>The width alone, in heights of a capital.</summary>
+    public static double WidthOf(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        return Place(text, new(null));
+    }
+
+    private static double Place(string text, Builder layout)
+    {
         var x = 0.0;
         var fractionEnd = -1;
         for (var i = 0; i < text.Length;)
@@ -36,7 +49,7 @@ public sealed record TextLayout(ImmutableArray<PlacedGlyph> Glyphs, double Width
             i++;
         }
 
-        return new(layout.ToImmutable(), text.Length == 0 ? 0 : x - StrokeAlphabet.Spacing);
+        return text.Length == 0 ? 0 : x - StrokeAlphabet.Spacing;
     }
 
     /// <summary>The strokes of a text on a drawing, as the pen's middle lines in the drawing's coordinates.</summary>
@@ -58,23 +71,22 @@ public sealed record TextLayout(ImmutableArray<PlacedGlyph> Glyphs, double Width
     private static bool IsBetweenNumberAndFraction(string text, int i) =>
         text[i] == ' ' && i > 0 && char.IsAsciiDigit(text[i - 1]) && Fraction.At(text, i + 1) is not null;
 
-    /// <summary>Collects placed letters.</summary>
-    internal sealed class Builder(int capacity)
+    /// <summary>Collects placed letters, or only tells how far they advance.</summary>
+    /// <param name="glyphs">Takes the letters; null where they are only measured.</param>
+    internal readonly struct Builder(ImmutableArray<PlacedGlyph>.Builder? glyphs)
     {
-        private readonly ImmutableArray<PlacedGlyph>.Builder _glyphs = ImmutableArray.CreateBuilder<PlacedGlyph>(capacity);
-
         /// <summary>Adds a letter and returns its advance at its size.</summary>
         public double Add(char character, Point2 at, double scale)
         {
             var glyph = StrokeAlphabet.GlyphOf(character);
             if (glyph.Strokes.Length > 0)
             {
-                _glyphs.Add(new(character, glyph, at, scale));
+                glyphs?.Add(new(character, glyph, at, scale));
             }
 
             return glyph.Advance * scale;
         }
 
-        public ImmutableArray<PlacedGlyph> ToImmutable() => _glyphs.ToImmutable();
+        public ImmutableArray<PlacedGlyph> ToImmutable() => glyphs!.ToImmutable();
     }
 }
