@@ -12,9 +12,6 @@ internal class DrawCommand(Terminal terminal, ParameterOverrides overrides, bool
 {
     private readonly Dictionary<string, string> _drawn = new(StringComparer.Ordinal);
 
-    /// <summary>What this process wrote to the disk before.</summary>
-    protected virtual WrittenFiles Written => new();
-
     protected override int Effort => choice.Effort;
 
     protected override IDesignWork<DesignOutput> Begin(KeptWork kept, CancellationToken stop) => new DesignFiles(choice, kept, stop);
@@ -46,7 +43,8 @@ internal class DrawCommand(Terminal terminal, ParameterOverrides overrides, bool
             return ExitCode.CutFileFault;
         }
 
-        var changes = DesignFolder.Write(target, result.Files, disk, stop, Written);
+        using var opened = Open(target, disk);
+        var changes = opened.Write(result.Files, stop);
         if (!IsQuiet)
         {
             Show(DrawSummary.Of(target, design, changes));
@@ -54,6 +52,10 @@ internal class DrawCommand(Terminal terminal, ParameterOverrides overrides, bool
 
         return ExitCode.Done;
     }
+
+    /// <summary>Opens the folder of a design.</summary>
+    /// <exception cref="FolderFault">The file system refuses, or another run writes the folder.</exception>
+    protected virtual DesignFolder Open(string target, IDisk disk) => DesignFolder.Open(target, disk);
 
     /// <summary>Tells what was drawn.</summary>
     /// <param name="summary">Whole lines.</param>

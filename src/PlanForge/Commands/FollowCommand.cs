@@ -12,7 +12,7 @@ internal sealed class FollowCommand(Terminal terminal, ParameterOverrides overri
 {
     private readonly Messages _messages = new(terminal, isQuiet);
     private readonly KeptWork _kept = new();
-    private bool _hasDrawn;
+    private string? _drawnFolder;
 
     /// <summary>Runs the command: Ctrl-C is how it ends, not a fault.</summary>
     /// <param name="file">The description.</param>
@@ -43,16 +43,16 @@ internal sealed class FollowCommand(Terminal terminal, ParameterOverrides overri
 
     private FollowedRun Draw(string file, CancellationToken stop)
     {
-        var draw = new TimedDraw(terminal, overrides, isQuiet, folder, choice, disk, _kept, _hasDrawn ? "redrawn" : "drawn");
+        using var draw = new TimedDraw(terminal, overrides, isQuiet, folder, choice, disk, _kept, _drawnFolder);
         var code = draw.Run([file], stop);
-        if (code != ExitCode.Done && _hasDrawn)
+        if (code != ExitCode.Done && _drawnFolder is not null)
         {
             _messages.Line("nothing was written; what was drawn last is kept");
         }
 
         if (code == ExitCode.Done)
         {
-            _hasDrawn = true;
+            _drawnFolder = draw.Target;
             _kept.EndRun();
         }
 
@@ -61,16 +61,27 @@ internal sealed class FollowCommand(Terminal terminal, ParameterOverrides overri
     }
 
     /// <summary>A drawing that tells how long it took; what it took is for the terminal alone.</summary>
-    private sealed class TimedDraw(Terminal terminal, ParameterOverrides overrides, bool isQuiet, string folder, DrawChoice choice, IDisk disk, KeptWork kept, string word)
-        : DrawCommand(terminal, overrides, isQuiet, folder, choice, disk)
+    private sealed class TimedDraw(
+        Terminal terminal, ParameterOverrides overrides, bool isQuiet, string folder, DrawChoice choice, IDisk disk, KeptWork kept, string? drawnFolder)
+        : DrawCommand(terminal, overrides, isQuiet, folder, choice, disk), IDisposable
     {
         private readonly Stopwatch _clock = Stopwatch.StartNew();
+        private readonly FolderAhead? _ahead = drawnFolder is null ? null : new(drawnFolder, disk, kept.Files.Written);
+
+        /// <summary>The folder that was written; null while none was.</summary>
+        public string? Target { get; private set; }
 
         protected override KeptWork Kept => kept;
 
-        protected override WrittenFiles Written => kept.Files.Written;
+        public void Dispose() => _ahead?.Dispose();
+
+        protected override DesignFolder Open(string target, IDisk disk)
+        {
+            Target = target;
+            return _ahead?.Take(target) ?? DesignFolder.Open(target, disk, kept.Files.Written);
+        }
 
         protected override void Show(string summary) =>
-            base.Show(FormattableString.Invariant($"{word} in {_clock.ElapsedMilliseconds} ms: {summary}"));
+            base.Show(FormattableString.Invariant($"{(drawnFolder is null ? "drawn" : "redrawn")} in {_clock.ElapsedMilliseconds} ms: {summary}"));
     }
 }

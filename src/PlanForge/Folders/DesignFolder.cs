@@ -9,42 +9,131 @@ namespace PlanForge.Folders;
 /// <c>.NAME.planforge-old</c> stands aside for a moment where the system cannot swap folders in one step. A lock file keeps a
 /// second run out. Nothing is promised for a loss of power: files are not forced to the disk.
 /// </remarks>
-internal sealed class DesignFolder
+internal sealed class DesignFolder : IDisposable
 {
     private readonly IDisk _disk;
     private readonly WrittenFiles _known;
+    private readonly string _given;
     private readonly string _target;
     private readonly string _parent;
     private readonly string _new;
     private readonly string _old;
     private readonly string _lock;
+    private readonly HashSet<string> _made = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _prepared = new(StringComparer.Ordinal);
+    private FileStream? _held;
+    private string _spent;
 
-    private DesignFolder(string target, IDisk disk, WrittenFiles known)
+    private DesignFolder(string folder, string target, IDisk disk, WrittenFiles known)
     {
-        (_disk, _known) = (disk, known);
-        _target = target;
+        (_given, _target, _disk, _known) = (folder, target, disk, known);
+        _known.Begin(target);
         _parent = Path.GetDirectoryName(target)!;
         var name = Path.GetFileName(target);
         _new = Path.Combine(_parent, $".{name}.planforge-new");
         _old = Path.Combine(_parent, $".{name}.planforge-old");
         _lock = Path.Combine(_parent, $".{name}.planforge-lock");
+        _spent = _new;
     }
+
+    /// <summary>Opens a folder to be written, there or not; nobody else can until it is closed again, which clears up beside it.</summary>
+    /// <param name="folder">The folder; its parents are made. A link to a folder stays one: what it points to is written.</param>
+    /// <param name="disk">The file system.</param>
+    /// <param name="known">What earlier runs of this process wrote there; null for nothing.</param>
+    /// <exception cref="FolderFault">The file system refuses, or another run writes the folder.</exception>
+    public static DesignFolder Open(string folder, IDisk disk, WrittenFiles? known = null) => Guarded(folder, () =>
+    {
+        var target = new DirectoryInfo(Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder)));
+        var opened = new DesignFolder(folder, target.LinkTarget is null ? target.FullName : target.ResolveLinkTarget(true)!.FullName, disk, known ?? new());
+        opened.Begin();
+        return opened;
+    });
 
     /// <summary>Puts files where a folder's earlier files are; files of the user's stay.</summary>
     /// <param name="folder">The folder to write; its parents are made. A link to a folder stays one: what it points to is written.</param>
     /// <param name="files">All files, the manifest among them.</param>
     /// <param name="disk">The file system.</param>
     /// <param name="stop">Asked until the folders change places, never after.</param>
-    /// <param name="known">What earlier runs of this process wrote there; null for nothing.</param>
     /// <returns>What was written, kept and removed.</returns>
     /// <exception cref="FolderFault">The file system refuses, or the folder is not ours to replace.</exception>
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
-    public static FolderChanges Write(string folder, IReadOnlyList<OutputFile> files, IDisk disk, CancellationToken stop, WrittenFiles? known = null)
+    public static FolderChanges Write(string folder, IReadOnlyList<OutputFile> files, IDisk disk, CancellationToken stop)
+    {
+        using var opened = Open(folder, disk);
+        return opened.Write(files, stop);
+    }
+
+    /// <summary>
+    /// Sets up beforehand what will likely stay as it is: the files of this process that its last run left as they were. It saves time
+    /// while there is none to lose; what comes out differently is made anew.
+    /// </summary>
+    /// <exception cref="FolderFault">The file system refuses.</exception>
+    public void Prepare() => Guarded(_given, () =>
+    {
+        var existing = ExistingFolder.Of(_target, _known);
+        DropLeftOvers();
+        Directory.CreateDirectory(_new);
+        foreach (var path in _known.Steady.Where(existing.Ours.Contains))
+        {
+            _disk.Keep(Path.Combine(_target, path), Place(path));
+            _prepared.Add(path);
+        }
+
+        return true;
+    });
+
+    /// <summary>Puts files where the folder's earlier files are; files of the user's stay. Once.</summary>
+    /// <param name="files">All files, the manifest among them.</param>
+    /// <param name="stop">Asked until the folders change places, never after.</param>
+    /// <returns>What was written, kept and removed.</returns>
+    /// <exception cref="FolderFault">The file system refuses, or the folder is not ours to replace.</exception>
+    /// <exception cref="OperationCanceledException">The run was stopped.</exception>
+    public FolderChanges Write(IReadOnlyList<OutputFile> files, CancellationToken stop) => Guarded(_given, () =>
+    {
+        var existing = ExistingFolder.Of(_target, _known);
+        var all = WithHistory(files, existing);
+        var paths = all.Select(file => file.Path).ToHashSet(StringComparer.Ordinal);
+        if (_prepared.Count == 0 || !_prepared.IsSubsetOf(paths))
+        {
+            DropLeftOvers();
+            _prepared.Clear();
+            _made.Clear();
+        }
+
+        var kept = Stage(all, existing, stop);
+        KeepOthers(paths, existing, stop);
+        if (existing.Mode is { } mode && !OperatingSystem.IsWindows())
+        {
+            File.SetUnixFileMode(_new, mode);
+        }
+
+        stop.ThrowIfCancellationRequested();
+        var removed = existing.Ours.Count(path => !paths.Contains(path) && File.Exists(Path.Combine(_target, path)));
+        PutInPlace();
+        _known.ForgetAllBut(paths);
+        return new FolderChanges(all.Count - kept, kept, removed, existing.Before);
+    });
+
+    /// <summary>Drops what is of no use any more beside the folder and lets others write it.</summary>
+    public void Dispose()
+    {
+        if (_held is { } held)
+        {
+            if (Directory.Exists(_spent))
+            {
+                TryDelete(_spent);
+            }
+
+            _held = null;
+            held.Dispose();
+        }
+    }
+
+    private static T Guarded<T>(string folder, Func<T> act)
     {
         try
         {
-            var target = new DirectoryInfo(Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder)));
-            return new DesignFolder(target.LinkTarget is null ? target.FullName : target.ResolveLinkTarget(true)!.FullName, disk, known ?? new()).Write(files, stop);
+            return act();
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
@@ -52,24 +141,17 @@ internal sealed class DesignFolder
         }
     }
 
-    private FolderChanges Write(IReadOnlyList<OutputFile> files, CancellationToken stop)
+    private void Begin()
     {
         Directory.CreateDirectory(_parent);
-        using var held = Lock();
-        BringBack();
-        var existing = ExistingFolder.Of(_target);
-        DropLeftOvers();
+        _held = Lock();
         try
         {
-            var all = WithHistory(files, existing);
-            var kept = Stage(all, existing, stop);
-            var removed = existing.Ours.Except(all.Select(file => file.Path)).Count(path => File.Exists(Path.Combine(_target, path)));
-            PutInPlace();
-            return new(all.Count - kept, kept, removed, existing.Before);
+            BringBack();
         }
         catch
         {
-            TryDelete(_new);
+            _held.Dispose();
             throw;
         }
     }
@@ -116,10 +198,10 @@ internal sealed class DesignFolder
         }
     }
 
-    private static IReadOnlyList<OutputFile> WithHistory(IReadOnlyList<OutputFile> files, ExistingFolder existing)
+    private IReadOnlyList<OutputFile> WithHistory(IReadOnlyList<OutputFile> files, ExistingFolder existing)
     {
         var manifest = files.LastOrDefault(file => file.Path == Manifest.FileName);
-        return manifest is not null && Manifest.Read(manifest.Content)?.State is { } now && History.After(existing.Before, existing.HistoryFile, now) is { } history
+        return manifest is not null && _known.Read(manifest)?.State is { } now && History.After(existing.Before, existing.HistoryFile, now) is { } history
             ? [.. files, history]
             : files;
     }
@@ -129,15 +211,29 @@ internal sealed class DesignFolder
     {
         var kept = 0;
         Directory.CreateDirectory(_new);
-        var folders = new HashSet<string>(StringComparer.Ordinal) { _new };
         foreach (var file in files)
         {
             stop.ThrowIfCancellationRequested();
-            var path = Prepare(file.Path, folders);
+            var path = Place(file.Path);
             var before = Path.Combine(_target, file.Path);
             var isOurs = existing.Ours.Contains(file.Path);
-            var isKnown = isOurs && _known.IsAsWritten(before, file);
-            if (isKnown || (isOurs && HasContent(before, file.Content.Span)))
+            if (isOurs && _known.IsAsWritten(file.Path, file))
+            {
+                if (!_prepared.Contains(file.Path))
+                {
+                    _disk.Keep(before, path);
+                }
+
+                kept++;
+                continue;
+            }
+
+            if (_prepared.Contains(file.Path))
+            {
+                File.Delete(path);
+            }
+
+            if (isOurs && HasContent(before, file.Content.Span))
             {
                 _disk.Keep(before, path);
                 kept++;
@@ -147,26 +243,14 @@ internal sealed class DesignFolder
                 _disk.Write(path, file.Content.Span);
             }
 
-            if (!isKnown)
-            {
-                _known.Remember(before, file, path);
-            }
+            _known.Remember(file.Path, file, path);
         }
 
-        KeepOthers(files, existing, folders, stop);
-        if (existing.Mode is { } mode && !OperatingSystem.IsWindows())
-        {
-            File.SetUnixFileMode(_new, mode);
-        }
-
-        stop.ThrowIfCancellationRequested();
         return kept;
     }
 
-    private void KeepOthers(
-        IReadOnlyList<OutputFile> files, ExistingFolder existing, HashSet<string> folders, CancellationToken stop)
+    private void KeepOthers(HashSet<string> written, ExistingFolder existing, CancellationToken stop)
     {
-        var written = files.Select(file => file.Path).ToHashSet(StringComparer.Ordinal);
         foreach (var other in existing.Others)
         {
             stop.ThrowIfCancellationRequested();
@@ -175,7 +259,7 @@ internal sealed class DesignFolder
                 throw new FolderFault(Path.Combine(_target, other), "this file is not ours and stands where one of ours belongs; move it away");
             }
 
-            _disk.Keep(Path.Combine(_target, other), Prepare(other, folders));
+            _disk.Keep(Path.Combine(_target, other), Place(other));
         }
 
         foreach (var other in existing.OtherFolders)
@@ -184,11 +268,12 @@ internal sealed class DesignFolder
         }
     }
 
-    private string Prepare(string file, HashSet<string> folders)
+    /// <summary>The place of a file in the new folder; the folders that lead to it are made.</summary>
+    private string Place(string file)
     {
         var path = Path.Combine(_new, file);
         var folder = Path.GetDirectoryName(path)!;
-        if (folders.Add(folder))
+        if (_made.Add(folder))
         {
             Directory.CreateDirectory(folder);
         }
@@ -200,7 +285,7 @@ internal sealed class DesignFolder
     private static bool HasContent(string path, ReadOnlySpan<byte> content)
     {
         var file = new FileInfo(path);
-        return file.Exists && file.LinkTarget is null && file.Length == content.Length && content.SequenceEqual(File.ReadAllBytes(path));
+        return file.Exists && !file.Attributes.HasFlag(FileAttributes.ReparsePoint) && file.Length == content.Length && content.SequenceEqual(File.ReadAllBytes(path));
     }
 
     private void PutInPlace()
@@ -213,7 +298,6 @@ internal sealed class DesignFolder
 
         if (_disk.TryExchange(_new, _target))
         {
-            TryDelete(_new);
             return;
         }
 
@@ -228,7 +312,7 @@ internal sealed class DesignFolder
             throw;
         }
 
-        TryDelete(_old);
+        _spent = _old;
     }
 
     /// <summary>Drops a folder nobody needs any more; what cannot be dropped now is tried again by the next run.</summary>

@@ -18,8 +18,10 @@ internal sealed record ExistingFolder(
     UnixFileMode? Mode)
 {
     /// <summary>Looks at a folder; one that is not there or is empty holds nothing of anybody's.</summary>
+    /// <param name="folder">The folder.</param>
+    /// <param name="known">What this process wrote there.</param>
     /// <exception cref="FolderFault">It is a file or read-only, or it holds things and no manifest of ours.</exception>
-    public static ExistingFolder Of(string folder)
+    public static ExistingFolder Of(string folder, WrittenFiles known)
     {
         if (File.Exists(folder))
         {
@@ -42,8 +44,7 @@ internal sealed record ExistingFolder(
             return new(new HashSet<string>(), [], [], null, default, mode);
         }
 
-        var path = Path.Combine(folder, Manifest.FileName);
-        if (!File.Exists(path) || Manifest.Read(File.ReadAllBytes(path)) is not { } manifest)
+        if ((known.ManifestAsWritten() ?? ManifestIn(folder)) is not { } manifest)
         {
             throw new FolderFault(
                 folder,
@@ -57,6 +58,12 @@ internal sealed record ExistingFolder(
         others.Sort(StringComparer.Ordinal);
         otherFolders.Sort(StringComparer.Ordinal);
         return new(ours, others, otherFolders, manifest.State, History.ReadFile(folder), mode);
+    }
+
+    private static Manifest? ManifestIn(string folder)
+    {
+        var path = Path.Combine(folder, Manifest.FileName);
+        return File.Exists(path) ? Manifest.Read(File.ReadAllBytes(path)) : null;
     }
 
     public static bool IsEmpty(string folder) => !Directory.EnumerateFileSystemEntries(folder).Any();

@@ -1,32 +1,82 @@
 namespace PlanForge.Folders;
 
 /// <summary>
-/// The files that this process wrote, with size and time stamp: a file that still has both need not be read again to know that it holds
-/// the same bytes.
+/// The files that this process wrote to a folder, with size and time stamp: a file that still has both need not be read again to know
+/// that it holds the same bytes.
 /// </summary>
 internal sealed class WrittenFiles
 {
-    private readonly Dictionary<string, (OutputFile File, long Length, DateTime Time)> _files = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Known> _files = new(StringComparer.Ordinal);
+    private string _folder = "";
+    private (OutputFile File, Manifest? Read)? _manifest;
 
-    /// <summary>True when a path is a plain file as it was when this very content was written there.</summary>
+    /// <summary>The files that the last run left as they were: likely the next one will too.</summary>
+    public IEnumerable<string> Steady => _files.Where(file => file.Value.IsSteady).Select(file => file.Key);
+
+    /// <summary>Says which folder is written; what is known of another is forgotten.</summary>
+    public void Begin(string folder)
+    {
+        if (_folder != folder)
+        {
+            _files.Clear();
+            _folder = folder;
+        }
+    }
+
+    /// <summary>True when a path of the folder is a plain file as it was when this very content was written there.</summary>
     public bool IsAsWritten(string path, OutputFile file)
     {
-        if (!_files.TryGetValue(path, out var known) || !ReferenceEquals(known.File, file))
+        if (!_files.TryGetValue(path, out var known) || !ReferenceEquals(known.File, file) || !IsAsWritten(path, known))
         {
             return false;
         }
 
-        var info = new FileInfo(path);
-        return info.Exists && info.LinkTarget is null && info.Length == known.Length && info.LastWriteTimeUtc == known.Time;
+        _files[path] = known with { IsSteady = true };
+        return true;
     }
 
     /// <summary>Remembers a file that is about to be put in its place.</summary>
-    /// <param name="path">Its place.</param>
+    /// <param name="path">Its place in the folder.</param>
     /// <param name="file">What it holds.</param>
     /// <param name="staged">Where it is now; putting it in its place changes neither size nor time stamp.</param>
     public void Remember(string path, OutputFile file, string staged)
     {
         var info = new FileInfo(staged);
-        _files[path] = (file, info.Length, info.LastWriteTimeUtc);
+        _files[path] = new(file, info.Length, info.LastWriteTimeUtc, false);
     }
+
+    /// <summary>Forgets all files but those of some paths.</summary>
+    public void ForgetAllBut(IReadOnlySet<string> paths)
+    {
+        foreach (var path in _files.Keys)
+        {
+            if (!paths.Contains(path))
+            {
+                _files.Remove(path);
+            }
+        }
+    }
+
+    /// <summary>A manifest read; one is read only once.</summary>
+    public Manifest? Read(OutputFile manifest)
+    {
+        if (_manifest is not { } known || !ReferenceEquals(known.File, manifest))
+        {
+            _manifest = known = (manifest, Manifest.Read(manifest.Content));
+        }
+
+        return known.Read;
+    }
+
+    /// <summary>The manifest in the folder; null when it is not as this process wrote it.</summary>
+    public Manifest? ManifestAsWritten() =>
+        _files.TryGetValue(Manifest.FileName, out var known) && IsAsWritten(Manifest.FileName, known) ? Read(known.File) : null;
+
+    private bool IsAsWritten(string path, Known known)
+    {
+        var info = new FileInfo(Path.Combine(_folder, path));
+        return info.Exists && !info.Attributes.HasFlag(FileAttributes.ReparsePoint) && info.Length == known.Length && info.LastWriteTimeUtc == known.Time;
+    }
+
+    private sealed record Known(OutputFile File, long Length, DateTime Time, bool IsSteady);
 }

@@ -295,12 +295,95 @@ public sealed class DesignFolderTests : IDisposable
         Assert.Equal(["plans/", "plans/manifest.json", "plans/plan.pdf"], _folder.Everything("elsewhere"));
     }
 
+    [Fact]
+    public void What_was_prepared_and_stays_is_the_same_file_and_is_not_written()
+    {
+        var known = new WrittenFiles();
+        var (plan, report) = (FileOf("plan.pdf", "one"), FileOf("parts/former-F1.dxf", "one"));
+        WriteAhead(known, new Disk(), null, plan, report);
+        WriteAhead(known, new Disk(), null, plan, report);
+        var time = File.GetLastWriteTimeUtc(_folder["out/x/plan.pdf"]);
+        var disk = new FaultyDisk { OnWrite = number => ThrowIf(number > 2, new IOException("one file and the manifest are enough")) };
+
+        var changes = WriteAhead(known, disk, null, plan, FileOf("parts/former-F1.dxf", "two"));
+
+        Assert.Equal((2, 1, 0), (changes.Written, changes.Kept, changes.Removed));
+        Assert.Equal(time, File.GetLastWriteTimeUtc(_folder["out/x/plan.pdf"]));
+        Assert.Equal("two", _folder.Read("out/x/parts/former-F1.dxf"));
+        Assert.Equal(["x/", "x/manifest.json", "x/parts/", "x/parts/former-F1.dxf", "x/plan.pdf"], _folder.Everything("out"));
+    }
+
+    [Fact]
+    public void What_was_prepared_and_is_no_longer_drawn_is_gone_with_its_folder()
+    {
+        var known = new WrittenFiles();
+        var (plan, part) = (FileOf("plan.pdf", "one"), FileOf("parts/former-F1.dxf", "one"));
+        WriteAhead(known, new Disk(), null, plan, part);
+        WriteAhead(known, new Disk(), null, plan, part);
+
+        Assert.Equal(1, WriteAhead(known, new Disk(), null, plan).Removed);
+        Assert.Equal(["x/", "x/manifest.json", "x/plan.pdf"], _folder.Everything("out"));
+        WriteAhead(known, new Disk(), null, plan);
+        Assert.Equal(["x/", "x/manifest.json", "x/plan.pdf"], _folder.Everything("out"));
+    }
+
+    [Fact]
+    public void What_the_user_does_to_the_folder_after_it_was_prepared_counts()
+    {
+        var known = new WrittenFiles();
+        var (plan, part) = (FileOf("plan.pdf", "one"), FileOf("parts/former-F1.dxf", "one"));
+        WriteAhead(known, new Disk(), null, plan, part);
+        WriteAhead(known, new Disk(), null, plan, part);
+
+        WriteAhead(known, new Disk(), Meddle, plan, part);
+
+        Assert.Equal(["manifest.json", "mine.txt", "parts/", "parts/former-F1.dxf", "plan.pdf"], _folder.Everything("out/x"));
+        Assert.Equal(("one", "one", "mine"), (_folder.Read("out/x/plan.pdf"), _folder.Read("out/x/parts/former-F1.dxf"), _folder.Read("out/x/mine.txt")));
+
+        void Meddle()
+        {
+            File.AppendAllText(_folder["out/x/plan.pdf"], " and more");
+            File.Delete(_folder["out/x/parts/former-F1.dxf"]);
+            _folder.Write("out/x/mine.txt", "mine");
+        }
+    }
+
+    [Fact]
+    public void Folder_that_was_prepared_and_not_written_is_as_it_was()
+    {
+        var known = new WrittenFiles();
+        WriteAhead(known, new Disk(), null, FileOf("plan.pdf", "one"));
+        var before = Contents();
+
+        using (var opened = DesignFolder.Open(_folder["out/x"], new Disk(), known))
+        {
+            opened.Prepare();
+            Assert.Throws<FolderFault>(() => Write(new Disk(), ("plan.pdf", "two")));
+        }
+
+        Assert.Equal(before, Contents());
+    }
+
+    private FolderChanges WriteAhead(WrittenFiles known, IDisk disk, Action? meanwhile, params OutputFile[] files)
+    {
+        using var opened = DesignFolder.Open(_folder["out/x"], disk, known);
+        opened.Prepare();
+        meanwhile?.Invoke();
+        return opened.Write(WithManifest([.. files]), CancellationToken.None);
+    }
+
+    private static OutputFile FileOf(string path, string text) => new(path, Encoding.UTF8.GetBytes(text));
+
     private void Write(IDisk disk, params (string Path, string Text)[] files) =>
         DesignFolder.Write(_folder["out/x"], Files(files), disk, CancellationToken.None);
 
     private static List<OutputFile> Files(params (string Path, string Text)[] files)
     {
-        var all = files.Select(file => new OutputFile(file.Path, Encoding.UTF8.GetBytes(file.Text))).ToList();
+        return WithManifest(files.Select(file => new OutputFile(file.Path, Encoding.UTF8.GetBytes(file.Text))).ToList());
+    }
+
+    private static List<OutputFile> WithManifest(List<OutputFile> all)
+    {
         all.Add(Manifest.Of(new("x", "", "", ToolVersion.Text, [], []), new("x.yaml", []), all));
         return all;
     }
