@@ -47,6 +47,9 @@ public sealed class KeptDrawings
     /// <summary>The pages of sheets cut into tiles, by sheet, title of the set and count of its sheets.</summary>
     internal Kept<(Itself<TiledSheet> Sheet, string Title, int Count), ImmutableArray<Page>> TilePages { get; } = new();
 
+    /// <summary>Large maps of sheets cut into tiles, by sheet and room.</summary>
+    internal Kept<(Itself<TiledSheet> Sheet, Bounds2 Room), TileMap> Maps { get; } = new();
+
     /// <summary>The sheet, or its like of the run before.</summary>
     internal Sheet Known(Sheet sheet) =>
         _made[sheet.Number] = _earlier.TryGetValue(sheet.Number, out var known) && SheetContent.IsSame(known, sheet) ? known : sheet;
@@ -63,6 +66,7 @@ public sealed class KeptDrawings
         Fingerprints.EndRun();
         Tiled.EndRun();
         TilePages.EndRun();
+        Maps.EndRun();
         (_earlier, _made) = (_made, []);
     }
 }

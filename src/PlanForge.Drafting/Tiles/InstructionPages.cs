@@ -19,7 +19,7 @@ internal static class InstructionPages
     private const int RowsOfTable = 18;
 
     /// <summary>Draws the pages.</summary>
-    public static ImmutableArray<Page> Of(SheetSet set, TileOptions options, ImmutableArray<TiledSheet> sheets)
+    public static ImmutableArray<Page> Of(SheetSet set, TileOptions options, ImmutableArray<TiledSheet> sheets, KeptDrawings kept)
     {
         var flow = new BlockFlow(TileLayout.For(options)[0]);
         AddTitle(flow, set, options);
@@ -31,7 +31,7 @@ internal static class InstructionPages
             AddTable(flow, new("", ["Sheet", "Shows", "Pages", "Size in mm", "From cross to opposite cross"], [.. rows]));
         }
 
-        AddMaps(flow, sheets);
+        AddMaps(flow, sheets, kept);
         return flow.Pages(set);
     }
 
@@ -112,12 +112,12 @@ internal static class InstructionPages
     }
 
     /// <summary>Draws a map of each sheet: as large as they all have room for on this page, else two in a row on the pages after it.</summary>
-    private static void AddMaps(BlockFlow flow, ImmutableArray<TiledSheet> sheets)
+    private static void AddMaps(BlockFlow flow, ImmutableArray<TiledSheet> sheets, KeptDrawings kept)
     {
         var rows = Enumerable.Range(1, MostMapsAcross)
-            .Select(across => MapRows(flow.Width, sheets, across))
+            .Select(across => MapRows(flow.Width, sheets, across, kept))
             .FirstOrDefault(rows => rows.Sum(row => row.Sketch.Bounds.Height + BlockGap) <= flow.Room + BlockGap)
-            ?? MapRows(flow.Width, sheets, 2);
+            ?? MapRows(flow.Width, sheets, 2, kept);
         foreach (var (sketch, views) in rows)
         {
             flow.Add(sketch, BlockGap, views);
@@ -125,7 +125,7 @@ internal static class InstructionPages
     }
 
     private static List<(Sketch Sketch, ImmutableArray<ScaledView> Views)> MapRows(
-        double fullWidth, ImmutableArray<TiledSheet> sheets, int across)
+        double fullWidth, ImmutableArray<TiledSheet> sheets, int across, KeptDrawings kept)
     {
         const double Caption = 6;
         var width = (fullWidth - ((across - 1) * BlockGap)) / across;
@@ -139,7 +139,10 @@ internal static class InstructionPages
                 var left = i * (width + BlockGap);
                 var room = new Bounds2(left, 0, left + width, width * Math.Min(0.8, row.Max(sheet => sheet.Grid.Height / sheet.Grid.Width)));
                 var title = TilePage.TitleOf(row[i].Sheet);
-                views.Add(PageMap.DrawLarge(sketch, row[i], room, "Map of sheet " + title));
+                var tiled = row[i];
+                var map = kept.Maps.Of((new(tiled), room), () => PageMap.Large(tiled, room, "Map of sheet " + title));
+                sketch.Add(map.Sketch);
+                views.Add(map.View);
                 var (caption, height) = TextWrap.Fitted("Sheet " + title, width, [Body]);
                 sketch.Text(Layer.Notes, caption, new(left, -Caption + 1), height);
             }

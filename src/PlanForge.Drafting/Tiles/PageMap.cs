@@ -20,8 +20,9 @@ internal static class PageMap
     }
 
     /// <summary>Draws the large map: outlines of what is to be cut, and the name of each tile.</summary>
-    public static ScaledView DrawLarge(Sketch sketch, TiledSheet sheet, Bounds2 room, string name)
+    public static TileMap Large(TiledSheet sheet, Bounds2 room, string name)
     {
+        var sketch = new Sketch();
         var place = new Place(sheet, room);
         foreach (var item in sheet.Sheet.Drawing.Items)
         {
@@ -43,7 +44,7 @@ internal static class PageMap
             }
         }
 
-        return new(name, place.Of(new Bounds2(0, 0, sheet.Grid.Width, sheet.Grid.Height)), place.Scale);
+        return new(sketch, new(name, place.Of(new Bounds2(0, 0, sheet.Grid.Width, sheet.Grid.Height)), place.Scale));
     }
 
     private static void DrawName(Sketch sketch, string name, Bounds2 cell)
@@ -104,3 +105,8 @@ internal static class PageMap
         public Path2 Of(Path2 path) => path.Scaled(Scale).Placed(Placement2.MovedBy(_corner - Point2.Origin));
     }
 }
+
+/// <summary>A large map; nobody may add to its sketch.</summary>
+/// <param name="Sketch">What is drawn.</param>
+/// <param name="View">Its place and scale.</param>
+internal sealed record TileMap(Sketch Sketch, ScaledView View);

@@ -26,7 +26,7 @@ public static class TilePlan
         kept ??= new();
         var sheets = TileLayout.For(options).Select(layout => Cut(set, layout, options, kept)).MinBy(PagesOf)!;
         var pages = ImmutableArray.CreateBuilder<Page>();
-        pages.AddRange(InstructionPages.Of(set, options, [.. sheets.OfType<TiledSheet>()]));
+        pages.AddRange(InstructionPages.Of(set, options, [.. sheets.OfType<TiledSheet>()], kept));
         for (var i = 0; i < sheets.Length; i++)
         {
             AddPages(set, set.Sheets[i], sheets[i], options, pages, kept);

@@ -19,8 +19,14 @@ public sealed class KeptPages
     /// <summary>Streams by what they hold: pages that are laid out anew each time mostly come out as they were.</summary>
     private Kept<StreamContent, PackedStream> Streams { get; } = new();
 
+    /// <summary>What drawings need of the document.</summary>
+    private Kept<Itself<Drawing>, DrawingNeeds> Needs { get; } = new();
+
     /// <summary>Glyphs and what draws them, by their signs.</summary>
     internal Kept<string, (Glyph Glyph, PackedStream Procedure)> Glyphs { get; } = new();
+
+    /// <summary>What a drawing needs of the document it stands in.</summary>
+    internal DrawingNeeds NeedsOf(Drawing drawing) => Needs.Of(new(drawing), () => DrawingNeeds.Of(drawing));
 
     /// <summary>A stream as it stands in a file.</summary>
     internal PackedStream Packed(ReadOnlySpan<byte> content)
@@ -36,5 +42,6 @@ public sealed class KeptPages
         Pages.EndRun();
         Streams.EndRun();
         Glyphs.EndRun();
+        Needs.EndRun();
     }
 }

@@ -6,12 +6,10 @@ namespace PlanForge.Output.Pdf;
 /// <summary>The layers of a document as optional content groups, which viewers list and switch (ISO 32000-1, 8.11).</summary>
 internal sealed class LayerGroups
 {
-    private const int LayerCount = (int)Layer.Notes + 1;
-
-    private readonly int[] _numbers = new int[LayerCount];
+    private readonly int[] _numbers = new int[DrawingNeeds.LayerCount];
 
     /// <summary>Reserves a group for each layer that some drawing uses, in drawing order.</summary>
-    public LayerGroups(PdfFile file, IEnumerable<Drawing> drawings)
+    public LayerGroups(PdfFile file, IEnumerable<DrawingNeeds> drawings)
     {
         var used = UsedBy(drawings);
         for (var layer = 0; layer < _numbers.Length; layer++)
@@ -44,7 +42,7 @@ internal sealed class LayerGroups
         .Append(" /D << /Name (Layers) /BaseState /ON /Order "u8).AppendReferences(Used).Append(" >> >>"u8);
 
     /// <summary>Appends a resource entry: the groups of the layers that a drawing uses.</summary>
-    public void AppendProperties(ByteText text, IEnumerable<Drawing> drawings)
+    public void AppendProperties(ByteText text, IEnumerable<DrawingNeeds> drawings)
     {
         var used = UsedBy(drawings);
         text.Append("/Properties <<"u8);
@@ -59,14 +57,14 @@ internal sealed class LayerGroups
         text.Append(" >>"u8);
     }
 
-    private static bool[] UsedBy(IEnumerable<Drawing> drawings)
+    private static bool[] UsedBy(IEnumerable<DrawingNeeds> drawings)
     {
-        var used = new bool[LayerCount];
+        var used = new bool[DrawingNeeds.LayerCount];
         foreach (var drawing in drawings)
         {
-            foreach (var item in drawing.Items)
+            for (var layer = 0; layer < used.Length; layer++)
             {
-                used[(int)item.Layer] = true;
+                used[layer] |= drawing.Layers[layer];
             }
         }
 

@@ -10,7 +10,7 @@ public sealed class PackedSheets
     private PackedSheets(IReadOnlyList<Sheet> sheets, KeptPages kept)
     {
         Kept = kept;
-        Signs = new("Letters"u8, sheets.Select(sheet => sheet.Drawing));
+        Signs = new("Letters"u8, sheets.Select(sheet => kept.NeedsOf(sheet.Drawing)));
         var packing = sheets.Select(sheet => (Sheet: sheet, Stream: Task.Run(() => Packed(sheet)))).ToList();
         foreach (var (sheet, stream) in packing)
         {

@@ -48,8 +48,9 @@ public static class PdfWriter
         var metadata = file.Reserve();
         var trueSize = file.Reserve();
         var forms = new SheetForms(file, set, packed);
-        var own = set.Pages.Select(page => page.Drawing);
-        var layers = new LayerGroups(file, own.Concat(forms.Sheets.Concat(set.Pages.Select(page => page.WholeSheet).OfType<Sheet>()).Select(sheet => sheet.Drawing)));
+        var own = set.Pages.Select(page => packed.Kept.NeedsOf(page.Drawing)).ToList();
+        var shown = forms.Sheets.Concat(set.Pages.Select(page => page.WholeSheet).OfType<Sheet>()).Select(sheet => packed.Kept.NeedsOf(sheet.Drawing));
+        var layers = new LayerGroups(file, own.Concat(shown));
         var signs = new Repertoire("Marks"u8, own);
         var letters = new Letters(packed, new(file, packed.Signs), signs, new(file, signs));
         var attachments = new Attachments(file, info);
@@ -133,7 +134,8 @@ public static class PdfWriter
         text.Append(" /CropBox "u8).AppendBox(page.Width, page.Height);
         text.Append(" /TrimBox "u8).AppendBox(page.Width, page.Height);
         text.Append("\n/Resources << "u8);
-        layers.AppendProperties(text, page.WholeSheet is { } shown ? [page.Drawing, shown.Drawing] : [page.Drawing]);
+        var needs = letters.Packed.Kept.NeedsOf(page.Drawing);
+        layers.AppendProperties(text, page.WholeSheet is { } shown ? [needs, letters.Packed.Kept.NeedsOf(shown.Drawing)] : [needs]);
         text.Append(" /Font <<"u8);
         letters.OfPages.AppendEntries(text);
         if (page.WholeSheet is not null)

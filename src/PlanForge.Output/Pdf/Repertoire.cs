@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using PlanForge.Drafting.Model;
 using PlanForge.Output.Bytes;
 
 namespace PlanForge.Output.Pdf;
@@ -19,17 +18,14 @@ internal sealed class Repertoire
     /// <summary>Collects the signs of all texts.</summary>
     /// <param name="name">What content streams call its fonts; sheets and the pages' own drawings have fonts of their own.</param>
     /// <param name="drawings">The drawings with the texts.</param>
-    public Repertoire(ReadOnlySpan<byte> name, IEnumerable<Drawing> drawings)
+    public Repertoire(ReadOnlySpan<byte> name, IEnumerable<DrawingNeeds> drawings)
     {
         _name = name.ToArray();
         foreach (var drawing in drawings)
         {
-            foreach (var item in drawing.Items)
+            foreach (var sign in drawing.Signs)
             {
-                if (item is DrawingItem.Text text)
-                {
-                    Collect(text.Content);
-                }
+                Collect(sign);
             }
         }
 
@@ -75,22 +71,16 @@ internal sealed class Repertoire
         ? _characterPlaces[text[sign.Start] / BlockLength]![text[sign.Start] % BlockLength]
         : _characterCount + _fractions.BinarySearch(text[sign.Start..sign.End], StringComparer.Ordinal);
 
-    private void Collect(string text)
+    private void Collect(string sign)
     {
-        foreach (var (start, end) in Pdf.Signs.Of(text))
+        if (sign is [var character])
         {
-            if (end - start == 1)
-            {
-                var block = _characterPlaces[text[start] / BlockLength] ??= new ushort[BlockLength];
-                block[text[start] % BlockLength] = 1;
-                continue;
-            }
-
-            var fraction = text[start..end];
-            if (!_fractions.Contains(fraction))
-            {
-                _fractions.Add(fraction);
-            }
+            var block = _characterPlaces[character / BlockLength] ??= new ushort[BlockLength];
+            block[character % BlockLength] = 1;
+        }
+        else if (!_fractions.Contains(sign))
+        {
+            _fractions.Add(sign);
         }
     }
 }

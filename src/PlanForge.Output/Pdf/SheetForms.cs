@@ -74,7 +74,7 @@ internal sealed class SheetForms
             var entries = new ByteText(1024).Append("/Type /XObject /Subtype /Form /BBox [0 0 "u8)
                 .Append(sheet.Width, PageContent.Decimals).Append(" "u8).Append(sheet.Height, PageContent.Decimals)
                 .Append("]\n/Resources << "u8);
-            layers.AppendProperties(entries, [sheet.Drawing]);
+            layers.AppendProperties(entries, [_packed.Kept.NeedsOf(sheet.Drawing)]);
             fonts.AppendEntries(entries.Append(" /Font <<"u8));
             entries.Append(" >> >> "u8);
             file.WriteStream(_numbers[i], _packed.StreamOf(sheet), entries.Written);

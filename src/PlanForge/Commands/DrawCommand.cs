@@ -44,7 +44,7 @@ internal class DrawCommand(Terminal terminal, ParameterOverrides overrides, bool
         }
 
         using var opened = Open(target, disk);
-        var changes = opened.Write(result.Files, stop);
+        var changes = opened.Write(result, stop);
         if (!IsQuiet)
         {
             Show(DrawSummary.Of(target, design, changes));

@@ -30,8 +30,11 @@ internal sealed class DesignFiles(DrawChoice choice, KeptWork kept, Cancellation
         files.AddRange(plan.GetAwaiter().GetResult());
         var copies = SourceCopies.Of(design.Sources);
         files.AddRange(copies);
-        files.Add(Manifest.Of(DrawnState.Of(design) with { Values = values.GetAwaiter().GetResult() }, new(copies[0].Path, design.With), files, kept.Files));
-        return new(files.DrainToImmutable(), cut.Faults);
+        var state = DrawnState.Of(design) with { Values = values.GetAwaiter().GetResult() };
+        var description = new DrawnDescription(copies[0].Path, design.With);
+        var manifest = new Manifest([.. files.Select(file => file.Path)], description, state);
+        files.Add(Manifest.Of(state, description, files, kept.Files));
+        return new(files.DrainToImmutable(), manifest, cut.Faults);
     }
 
     private static ImmutableArray<OutputFile> Pictures(Design design, KeptFiles kept, CancellationToken stop)
@@ -46,7 +49,7 @@ internal sealed class DesignFiles(DrawChoice choice, KeptWork kept, Cancellation
             files.Add(kept.Pictures.Of((new(sheet), path), () => new(path, SvgWriter.Write(sheet))));
         }
 
-        files.Add(new("report.json", Report.Of(design)));
+        files.Add(new("report.json", Report.Of(design, kept)));
         return files.DrainToImmutable();
     }
 }

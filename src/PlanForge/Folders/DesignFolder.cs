@@ -65,7 +65,8 @@ internal sealed class DesignFolder : IDisposable
 
     /// <summary>
     /// Sets up beforehand what will likely stay as it is: the files of this process that its last run left as they were. It saves time
-    /// while there is none to lose; what comes out differently is made anew.
+    /// while there is none to lose; what comes out differently is made anew. What becomes of such a file in its old place from here on
+    /// does not count.
     /// </summary>
     /// <exception cref="FolderFault">The file system refuses.</exception>
     public void Prepare() => Guarded(_given, () =>
@@ -81,6 +82,18 @@ internal sealed class DesignFolder : IDisposable
 
         return true;
     });
+
+    /// <summary>Puts the files of a design where the folder's earlier files are; files of the user's stay. Once.</summary>
+    /// <param name="output">The files.</param>
+    /// <param name="stop">Asked until the folders change places, never after.</param>
+    /// <returns>What was written, kept and removed.</returns>
+    /// <exception cref="FolderFault">The file system refuses, or the folder is not ours to replace.</exception>
+    /// <exception cref="OperationCanceledException">The run was stopped.</exception>
+    public FolderChanges Write(DesignOutput output, CancellationToken stop)
+    {
+        _known.Remember(output.Files[^1], output.Manifest);
+        return Write(output.Files, stop);
+    }
 
     /// <summary>Puts files where the folder's earlier files are; files of the user's stay. Once.</summary>
     /// <param name="files">All files, the manifest among them.</param>
@@ -217,20 +230,21 @@ internal sealed class DesignFolder : IDisposable
             var path = Place(file.Path);
             var before = Path.Combine(_target, file.Path);
             var isOurs = existing.Ours.Contains(file.Path);
-            if (isOurs && _known.IsAsWritten(file.Path, file))
-            {
-                if (!_prepared.Contains(file.Path))
-                {
-                    _disk.Keep(before, path);
-                }
-
-                kept++;
-                continue;
-            }
-
             if (_prepared.Contains(file.Path))
             {
+                if (_known.IsOf(file.Path, file))
+                {
+                    kept++;
+                    continue;
+                }
+
                 File.Delete(path);
+            }
+            else if (isOurs && _known.IsAsWritten(file.Path, file))
+            {
+                _disk.Keep(before, path);
+                kept++;
+                continue;
             }
 
             if (isOurs && HasContent(before, file.Content.Span))

@@ -22,6 +22,9 @@ internal sealed class KeptFiles
     /// <summary>Cut files of parts, DXF and SVG.</summary>
     public Kept<(Itself<CutDrawing> Cut, Itself<CutProfile> Profile, DxfVersion Version), ImmutableArray<OutputFile>> Parts { get; } = new();
 
+    /// <summary>What is told of parts for the cutter.</summary>
+    public Kept<(Itself<CutDrawing> Cut, Itself<CutProfile> Profile), CutFigures> CutFigures { get; } = new();
+
     /// <summary>Cut files of sheets of stock, DXF and SVG.</summary>
     public Kept<CutSheetKey, ImmutableArray<OutputFile>> Sheets { get; } = new();
 
@@ -37,6 +40,7 @@ internal sealed class KeptFiles
         _hashes.EndRun();
         Pictures.EndRun();
         Parts.EndRun();
+        CutFigures.EndRun();
         Sheets.EndRun();
         Faults.EndRun();
     }

@@ -32,8 +32,17 @@ internal static class PlanFiles
         // Sheets are packed while others are cut into tiles, and one document is put together beside another.
         var packed = PackedSheets.Of(design.Sheets, kept.Pages);
         var writing = documents.ConvertAll(document => Task.Run(
-            () => new OutputFile(document.Name, PdfWriter.Write(For(document.Pages.GetAwaiter().GetResult(), print), info, packed)), stop));
+            () => Written(document.Name, For(document.Pages.GetAwaiter().GetResult(), print)), stop));
         return [.. writing.Select(file => file.GetAwaiter().GetResult())];
+
+        OutputFile Written(string name, PageSet pages)
+        {
+            var file = new OutputFile(name, PdfWriter.Write(pages, info, packed));
+
+            // The manifest wants it, and this is the last thing it waits for.
+            kept.Files.HashOf(file);
+            return file;
+        }
     }
 
     private static PageSet Tiles(Design design, TileOptions options, KeptWork kept) =>

@@ -10,8 +10,8 @@ internal sealed class WrittenFiles
     private string _folder = "";
     private (OutputFile File, Manifest? Read)? _manifest;
 
-    /// <summary>The files that the last run left as they were: likely the next one will too.</summary>
-    public IEnumerable<string> Steady => _files.Where(file => file.Value.IsSteady).Select(file => file.Key);
+    /// <summary>The files that the last run left as they were and that still are: likely the next one will leave them too.</summary>
+    public IEnumerable<string> Steady => _files.Where(file => file.Value.IsSteady && IsAsWritten(file.Key, file.Value)).Select(file => file.Key);
 
     /// <summary>Says which folder is written; what is known of another is forgotten.</summary>
     public void Begin(string folder)
@@ -26,14 +26,17 @@ internal sealed class WrittenFiles
     /// <summary>True when a path of the folder is a plain file as it was when this very content was written there.</summary>
     public bool IsAsWritten(string path, OutputFile file)
     {
-        if (!_files.TryGetValue(path, out var known) || !ReferenceEquals(known.File, file) || !IsAsWritten(path, known))
+        if (!IsOf(path, file) || !IsAsWritten(path, _files[path]))
         {
             return false;
         }
 
-        _files[path] = known with { IsSteady = true };
+        _files[path] = _files[path] with { IsSteady = true };
         return true;
     }
+
+    /// <summary>True when this very content was written to a path, whatever became of it.</summary>
+    public bool IsOf(string path, OutputFile file) => _files.TryGetValue(path, out var known) && ReferenceEquals(known.File, file);
 
     /// <summary>Remembers a file that is about to be put in its place.</summary>
     /// <param name="path">Its place in the folder.</param>
@@ -56,6 +59,9 @@ internal sealed class WrittenFiles
             }
         }
     }
+
+    /// <summary>Remembers what a file holds that is a manifest.</summary>
+    public void Remember(OutputFile file, Manifest manifest) => _manifest = (file, manifest);
 
     /// <summary>A manifest read; one is read only once.</summary>
     public Manifest? Read(OutputFile manifest)

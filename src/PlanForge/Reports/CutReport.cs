@@ -2,18 +2,20 @@ using System.Text.Json;
 using PlanForge.Designs;
 using PlanForge.Drafting.Cutting;
 using PlanForge.Drafting.Nests;
+using PlanForge.Folders;
 
 namespace PlanForge.Reports;
 
 /// <summary>The part of the report that is about cutting: what each file holds, and how the parts lie on the stock.</summary>
 internal static class CutReport
 {
-    public static void Write(Utf8JsonWriter json, Design design)
+    public static void Write(Utf8JsonWriter json, Design design, KeptFiles kept)
     {
         json.WriteStartArray("cut_files");
         foreach (var cut in design.Cuts.Drawings)
         {
-            WriteFile(json, cut.Name, CutFigures.Of(cut, design.Cuts.Profile), design);
+            var figures = kept.CutFigures.Of((new(cut), new(design.Cuts.Profile)), () => CutFigures.Of(cut, design.Cuts.Profile));
+            WriteFile(json, cut.Name, figures, design);
         }
 
         json.WriteEndArray();

@@ -2,6 +2,7 @@ using System.Text.Json;
 using PlanForge.Airframe;
 using PlanForge.Airframe.Diagnostics;
 using PlanForge.Designs;
+using PlanForge.Folders;
 using PlanForge.Parts;
 
 namespace PlanForge.Reports;
@@ -10,7 +11,9 @@ namespace PlanForge.Reports;
 internal static class Report
 {
     /// <summary>The report; the same design gives the same bytes wherever its description lies.</summary>
-    public static byte[] Of(Design design) => JsonText.Write(json =>
+    /// <param name="design">The design.</param>
+    /// <param name="kept">What is kept from earlier runs; null for nothing.</param>
+    public static byte[] Of(Design design, KeptFiles? kept = null) => JsonText.Write(json =>
     {
         json.WriteStartObject();
         json.WriteString("planforge", ToolVersion.Text);
@@ -29,7 +32,7 @@ internal static class Report
 
         json.WriteEndArray();
         WriteSheets(json, design);
-        CutReport.Write(json, design);
+        CutReport.Write(json, design, kept ?? new());
         WriteWarnings(json, design);
         json.WriteEndObject();
     });

@@ -328,7 +328,7 @@ public sealed class DesignFolderTests : IDisposable
     }
 
     [Fact]
-    public void What_the_user_does_to_the_folder_after_it_was_prepared_counts()
+    public void What_the_user_does_to_the_folder_after_it_was_prepared_is_kept_or_mended()
     {
         var known = new WrittenFiles();
         var (plan, part) = (FileOf("plan.pdf", "one"), FileOf("parts/former-F1.dxf", "one"));
@@ -336,6 +336,7 @@ public sealed class DesignFolderTests : IDisposable
         WriteAhead(known, new Disk(), null, plan, part);
 
         WriteAhead(known, new Disk(), Meddle, plan, part);
+        WriteAhead(known, new Disk(), null, plan, part);
 
         Assert.Equal(["manifest.json", "mine.txt", "parts/", "parts/former-F1.dxf", "plan.pdf"], _folder.Everything("out/x"));
         Assert.Equal(("one", "one", "mine"), (_folder.Read("out/x/plan.pdf"), _folder.Read("out/x/parts/former-F1.dxf"), _folder.Read("out/x/mine.txt")));

@@ -39,7 +39,7 @@ public sealed class KeptWorkTests : IDisposable
             text,
         ];
         var kept = new KeptWork();
-        Assert.All(series, edited => Assert.Equal(Drawn(edited, new()), Drawn(edited, kept)));
+        Assert.All(series, edited => Assert.Equal(Drawn(edited, new(), "fresh"), Drawn(edited, kept, "kept")));
     }
 
     // Edits one after the other, good and bad ones mixed, in any order; some come twice.
@@ -70,7 +70,7 @@ public sealed class KeptWorkTests : IDisposable
                 foreach (var (from, to) in series.Select(index => edits[index]))
                 {
                     var text = Edited(SmallDesign.Text, from, to);
-                    Assert.Equal(Drawn(text, new()), Drawn(text, kept));
+                    Assert.Equal(Drawn(text, new(), "fresh"), Drawn(text, kept, "kept"));
                 }
             },
             iter: 20,
@@ -104,8 +104,8 @@ public sealed class KeptWorkTests : IDisposable
     private PlanningResult Planned(string text, KeptWork kept, IDesignWork<DesignOutput>? work) =>
         Planner.Plan(_folder.Write("a.yaml", text), ParameterOverrides.None, NestOptions.UsualEffort, kept, CancellationToken.None, cuts => work?.CutsKnown(cuts));
 
-    /// <summary>Every finding and every file as text of bytes, in order.</summary>
-    private List<string> Drawn(string text, KeptWork kept)
+    /// <summary>Every finding, every file and all that is then in the folder, as text of bytes, in order.</summary>
+    private List<string> Drawn(string text, KeptWork kept, string folder)
     {
         var work = new DesignFiles(new(PrintChoice.None), kept, CancellationToken.None);
         var planning = Planned(text, kept, work);
@@ -114,10 +114,20 @@ public sealed class KeptWorkTests : IDisposable
         {
             var output = work.Finish(design);
             drawn.AddRange(output.CutFaults);
-            drawn.AddRange(output.Files.Select(file => $"{file.Path} {Convert.ToHexString(System.Security.Cryptography.SHA256.HashData(file.Content.Span))}"));
+            drawn.AddRange(output.Files.Select(file => $"{file.Path} {HashOf(file.Content.Span)}"));
+            using (var opened = DesignFolder.Open(_folder[folder], new Disk(), kept.Files.Written))
+            {
+                opened.Prepare();
+                var changes = opened.Write(output, CancellationToken.None);
+                drawn.Add($"{changes.Written} written, {changes.Kept} kept, {changes.Removed} removed");
+            }
+
+            drawn.AddRange(_folder.Everything(folder).Select(path => path.EndsWith('/') ? path : $"{path} {HashOf(File.ReadAllBytes(_folder[$"{folder}/{path}"]))}"));
             kept.EndRun();
         }
 
         return drawn;
     }
+
+    private static string HashOf(ReadOnlySpan<byte> content) => Convert.ToHexString(System.Security.Cryptography.SHA256.HashData(content));
 }
