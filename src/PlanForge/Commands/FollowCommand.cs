@@ -57,6 +57,9 @@ internal sealed class FollowCommand(Terminal terminal, ParameterOverrides overri
         }
 
         terminal.Results.Flush();
+
+        // Now nobody waits: what this run dropped need not be cleared away in the middle of the next one.
+        GC.Collect(1);
         return new(code, draw.Planning);
     }
 
