@@ -15,6 +15,7 @@ internal sealed class GlyphTable
 
     private readonly Entry?[] _direct = new Entry?[DirectCount];
     private readonly ImmutableArray<Entry> _others;
+    private readonly Glyph _space = new(StrokeAlphabet.WordGap - StrokeAlphabet.LetterGap, []);
 
     public GlyphTable()
     {
@@ -38,9 +39,7 @@ internal sealed class GlyphTable
         return entry.Drawn ??= GlyphPen.Draw(entry.Definition.Span, Find);
     }
 
-    private static Glyph? SpaceOf(char character) => character is ' ' or '\u00A0' or '\u202F'
-        ? new(StrokeAlphabet.WordGap - StrokeAlphabet.LetterGap, [])
-        : null;
+    private Glyph? SpaceOf(char character) => character is ' ' or '\u00A0' or '\u202F' ? _space : null;
 
     private Entry? EntryOf(char character)
     {

@@ -31,6 +31,16 @@ public sealed record TextLayout(ImmutableArray<PlacedGlyph> Glyphs, double Width
     private static double Place(string text, Builder layout)
     {
         var x = 0.0;
+        if (!text.Contains(Fraction.Slash, StringComparison.Ordinal))
+        {
+            foreach (var character in text)
+            {
+                x += layout.Add(character, new(x, 0), 1);
+            }
+
+            return text.Length == 0 ? 0 : x - StrokeAlphabet.Spacing;
+        }
+
         var fractionEnd = -1;
         for (var i = 0; i < text.Length;)
         {
@@ -49,7 +59,7 @@ public sealed record TextLayout(ImmutableArray<PlacedGlyph> Glyphs, double Width
             i++;
         }
 
-        return text.Length == 0 ? 0 : x - StrokeAlphabet.Spacing;
+        return x - StrokeAlphabet.Spacing;
     }
 
     /// <summary>The strokes of a text on a drawing, as the pen's middle lines in the drawing's coordinates.</summary>

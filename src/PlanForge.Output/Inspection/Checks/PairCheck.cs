@@ -45,38 +45,54 @@ internal sealed class PairCheck
     private void Run(FindingList findings)
     {
         var boxes = new List<Bounds2>();
+        var cuts = new List<int>();
         for (var c = 0; c < _contours.Count; c++)
         {
             for (var i = 0; i < _contours[c].Segments.Count; i++)
             {
                 if (!_contours[c].Segments[i].IsBridge)
                 {
+                    if (_contours[c].Layer.IsCut)
+                    {
+                        cuts.Add(_pieces.Count);
+                    }
+
                     _pieces.Add((c, i));
                     boxes.Add(_contours[c].Segments[i].Segment.Bounds);
                 }
             }
         }
 
-        var tree = new BoxTree([.. boxes]);
+        // What is not cut is compared with what is cut alone: letters are most of the segments.
+        var all = new BoxTree([.. boxes]);
+        var cut = new BoxTree([.. cuts.Select(number => boxes[number])]);
         var (pairs, most) = (0, MostPairs + (MostPairsEach * boxes.Count));
         for (var i = 0; i < boxes.Count && pairs < most; i++)
         {
             var number = i;
-            var isCut = _contours[_pieces[i].Contour].Layer.IsCut;
-            tree.Find(boxes[i].Grown(isCut ? _narrow : EndNodes.Tolerance), other =>
+            if (_contours[_pieces[i].Contour].Layer.IsCut)
             {
-                if (other > number)
-                {
-                    Compare(_pieces[number], _pieces[other], boxes[number].Grown(EndNodes.Tolerance).Touches(boxes[other]));
-                }
-
-                return ++pairs < most;
-            });
+                all.Find(boxes[i].Grown(_narrow), other => IsFurther(number, other));
+            }
+            else
+            {
+                cut.Find(boxes[i].Grown(EndNodes.Tolerance), other => IsFurther(number, cuts[other]));
+            }
         }
 
         if (pairs >= most)
         {
             findings.Warning(FindingCode.TooLarge, TextPlace.WholeFile, "too many lines lie on a heap to compare each with each; crossings and doubles may be missing here");
+        }
+
+        bool IsFurther(int number, int other)
+        {
+            if (other > number)
+            {
+                Compare(_pieces[number], _pieces[other], boxes[number].Grown(EndNodes.Tolerance).Touches(boxes[other]));
+            }
+
+            return ++pairs < most;
         }
     }
 
