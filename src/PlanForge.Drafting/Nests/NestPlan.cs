@@ -34,12 +34,14 @@ public sealed record NestPlan(ImmutableArray<NestedSheet> Sheets, ImmutableArray
         kept ??= new();
         var sheets = ImmutableArray.CreateBuilder<NestedSheet>();
         var findings = new NestFindings(stocks, unit);
-        foreach (var match in StockMatch.Of(parts, stocks))
+
+        // One stock's parts are laid out beside another's; what comes of it is taken in order.
+        var laying = StockMatch.Of(parts, stocks).Select(match => (Match: match, Laid: match.Stocks.IsEmpty ? null : Task.Run(() => Lay(match)))).ToList();
+        foreach (var (match, task) in laying)
         {
             findings.Check(match);
-            if (!match.Stocks.IsEmpty)
+            if (task?.GetAwaiter().GetResult() is { } laid)
             {
-                var laid = kept.Nests.Of(new(match.Stocks, match.Parts, options), () => StockNest.Lay(match, options, kept));
                 sheets.AddRange(laid.Sheets);
                 foreach (var shape in laid.TooLarge)
                 {
@@ -50,5 +52,7 @@ public sealed record NestPlan(ImmutableArray<NestedSheet> Sheets, ImmutableArray
 
         findings.Count(sheets);
         return new(sheets.ToImmutable(), findings.All);
+
+        LaidStock Lay(StockMatch match) => kept.Nests.Of(new(match.Stocks, match.Parts, options), () => StockNest.Lay(match, options, kept));
     }
 }

@@ -14,14 +14,10 @@ internal static class CutFileCheck
     public static ImmutableArray<string> Of(IEnumerable<OutputFile> files, IReadOnlySet<string> nested, bool isHeld, KeptFiles kept)
     {
         var faults = ImmutableArray.CreateBuilder<string>();
-        foreach (var file in files)
+        var looking = files.Where(file => IsLookedThrough(file, nested)).Select(file => (file, Found: Task.Run(() => kept.Faults.Of(new(file), () => FaultsOf(file))))).ToList();
+        foreach (var (file, found) in looking)
         {
-            if (!file.Path.EndsWith(".dxf", StringComparison.Ordinal) || (CutFiles.PartOf(file.Path) is { } part && nested.Contains(part)))
-            {
-                continue;
-            }
-
-            foreach (var finding in kept.Faults.Of(new(file), () => FaultsOf(file)))
+            foreach (var finding in found.GetAwaiter().GetResult())
             {
                 if (!(isHeld && finding.Code is (FindingCode.OpenContour or FindingCode.Gap)))
                 {
@@ -32,6 +28,9 @@ internal static class CutFileCheck
 
         return faults.ToImmutable();
     }
+
+    private static bool IsLookedThrough(OutputFile file, IReadOnlySet<string> nested) =>
+        file.Path.EndsWith(".dxf", StringComparison.Ordinal) && !(CutFiles.PartOf(file.Path) is { } part && nested.Contains(part));
 
     private static ImmutableArray<Finding> FaultsOf(OutputFile file) =>
     [

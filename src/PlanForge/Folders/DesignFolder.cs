@@ -223,6 +223,7 @@ internal sealed class DesignFolder : IDisposable
     private int Stage(IReadOnlyList<OutputFile> files, ExistingFolder existing, CancellationToken stop)
     {
         var kept = 0;
+        var writing = new List<(OutputFile File, string Path)>();
         Directory.CreateDirectory(_new);
         foreach (var file in files)
         {
@@ -254,13 +255,46 @@ internal sealed class DesignFolder : IDisposable
             }
             else
             {
-                _disk.Write(path, file.Content.Span);
+                writing.Add((file, path));
+                continue;
             }
 
             _known.Remember(file.Path, file, path);
         }
 
+        WriteNew(writing, stop);
+        foreach (var (file, path) in writing)
+        {
+            _known.Remember(file.Path, file, path);
+        }
+
         return kept;
+    }
+
+    // Two files at a time: most of making one is waiting for the system.
+    private void WriteNew(List<(OutputFile File, string Path)> files, CancellationToken stop)
+    {
+        var others = Task.Run(() => WriteEvery(second: 1), CancellationToken.None);
+        try
+        {
+            WriteEvery(second: 0);
+        }
+        finally
+        {
+            // Nobody may write any more when the folder is dropped.
+            others.ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing).GetAwaiter().GetResult();
+        }
+
+        others.GetAwaiter().GetResult();
+
+        void WriteEvery(int second)
+        {
+            for (var i = second; i < files.Count; i += 2)
+            {
+                stop.ThrowIfCancellationRequested();
+                _disk.Write(files[i].Path, files[i].File.Content.Span);
+            }
+        }
     }
 
     private void KeepOthers(HashSet<string> written, ExistingFolder existing, CancellationToken stop)

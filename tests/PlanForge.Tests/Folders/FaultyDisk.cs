@@ -2,7 +2,7 @@ using PlanForge.Folders;
 
 namespace PlanForge.Tests.Folders;
 
-/// <summary>The real disk, made to fail at a chosen step; counts its calls.</summary>
+/// <summary>The real disk, made to fail at a chosen step; counts its calls. Writes may come from several threads.</summary>
 internal sealed class FaultyDisk : IDisk
 {
     private readonly Disk _disk = new();
@@ -23,7 +23,7 @@ internal sealed class FaultyDisk : IDisk
 
     public void Write(string path, ReadOnlySpan<byte> content)
     {
-        OnWrite(++_writes);
+        OnWrite(Interlocked.Increment(ref _writes));
         _disk.Write(path, content);
     }
 
