@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 
 namespace PlanForge.Drafting.Nests;
 
@@ -141,9 +142,19 @@ internal sealed class SheetCells
             var (word, bit) = (half >> 6, half & 63);
             var lower = _levels[level - 1].AsSpan(column * _stride, _stride);
             var upper = _levels[level].AsSpan(column * _stride, _words);
+            if (word > 0)
+            {
+                for (var i = 0; i < upper.Length; i++)
+                {
+                    upper[i] = lower[i] | (i + word < lower.Length ? lower[i + word] : 0);
+                }
+
+                continue;
+            }
+
             for (var i = 0; i < upper.Length; i++)
             {
-                upper[i] = lower[i] | Shifted(lower, i + word, bit);
+                upper[i] = lower[i] | (lower[i] >> bit) | (lower[i + 1] << (64 - bit));
             }
         }
     }
@@ -154,10 +165,12 @@ internal sealed class SheetCells
         {
             var taken = _levels[run.Level].AsSpan((column + run.Column) * _stride, _stride);
             var all = ulong.MaxValue;
+            var (low, lowBit, high, highBit) = (run.Low >> 6, run.Low & 63, run.High >> 6, run.High & 63);
             for (var i = 0; i < blocked.Length; i++)
             {
-                blocked[i] |= Shifted(taken, i + (run.Low >> 6), run.Low & 63) | Shifted(taken, i + (run.High >> 6), run.High & 63);
-                all &= blocked[i];
+                var rows = blocked[i] | Shifted(taken, i + low, lowBit) | Shifted(taken, i + high, highBit);
+                blocked[i] = rows;
+                all &= rows;
             }
 
             if (all == ulong.MaxValue)
@@ -169,8 +182,8 @@ internal sealed class SheetCells
         return true;
     }
 
+    // Columns end in words without rows: what is beyond the last but one is nothing. A shift by 64 would be one by 0, hence two.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static ulong Shifted(ReadOnlySpan<ulong> words, int word, int bit) =>
-        word >= words.Length ? 0
-        : bit == 0 ? words[word]
-        : (words[word] >> bit) | (word + 1 < words.Length ? words[word + 1] << (64 - bit) : 0);
+        word + 1 < words.Length ? (words[word] >> bit) | (words[word + 1] << 1 << (63 - bit)) : 0;
 }
