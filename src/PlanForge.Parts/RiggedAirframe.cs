@@ -88,9 +88,11 @@ public sealed class RiggedAirframe
 
     private SaddleLine? Solve()
     {
-        var saddle = Description.Saddle;
-        var solver = new SaddleSolver(Wing, Body, WingSide, saddle.SeatTape);
-        return Piece("the saddle line", () => SolvedLine.Of(solver, Body, saddle.From, saddle.To)).Value is { } solved ? new(solver, solved) : null;
+        var line = Piece("the saddle line", () => SolvedLine.Of(Solver(), Body, Description.Saddle.From, Description.Saddle.To));
+        return line.Value is { } solved ? new(Solver(), solved) : null;
+
+        // Made anew where it is used: what it reads counts there.
+        SaddleSolver Solver() => new(Wing, Body, WingSide, Description.Saddle.SeatTape);
     }
 
     /// <summary>The line in which a plane cuts the wing, from the centre outboard; null where it misses the wing.</summary>
