@@ -7,10 +7,9 @@ namespace PlanForge.Output.Svg;
 /// <summary>The drawing of a sheet as SVG elements, layer by layer.</summary>
 /// <param name="text">Where they go.</param>
 /// <param name="frame">From the sheet's coordinates to the picture's.</param>
-internal sealed class SheetPicture(ByteText text, SvgFrame frame)
+/// <param name="letters">The letters.</param>
+internal sealed class SheetPicture(ByteText text, SvgFrame frame, LetterStamps letters)
 {
-    private readonly Dictionary<(Glyph Glyph, double Size, double Angle), LetterStamp> _stamps = [];
-
     /// <summary>Appends the group of a layer, if anything is drawn on it.</summary>
     public void Append(Drawing drawing, Layer layer)
     {
@@ -89,23 +88,13 @@ internal sealed class SheetPicture(ByteText text, SvgFrame frame)
         text.Append("<path d=\""u8);
         foreach (var placed in glyphs)
         {
-            var stamp = StampOf((placed.Glyph, placed.Scale * line.Height, line.Angle));
+            var stamp = letters.Of(placed.Glyph, placed.Scale * line.Height, line.Angle);
             stamp.AppendAt(text, frame.Apply(placed.OriginIn(line.At, line.Height, line.Angle) + stamp.First));
         }
 
         text.Append("\""u8);
         AppendWidth(line.Height * StrokeAlphabet.StrokeWidth);
         text.Append("/>\n"u8);
-    }
-
-    private LetterStamp StampOf((Glyph Glyph, double Size, double Angle) letter)
-    {
-        if (!_stamps.TryGetValue(letter, out var stamp))
-        {
-            _stamps[letter] = stamp = new(letter.Glyph, letter.Size, letter.Angle);
-        }
-
-        return stamp;
     }
 
     private void AppendWidth(double width) => text.Append(" stroke-width=\""u8).Append(width, SvgPath.Decimals).Append("\""u8);

@@ -12,14 +12,21 @@ public static class SvgWriter
 {
     /// <summary>A picture of a sheet on white paper. The same sheet gives the same bytes.</summary>
     /// <exception cref="ArgumentException">A coordinate that is not finite.</exception>
-    public static byte[] Write(Sheet sheet)
+    public static byte[] Write(Sheet sheet) => Write(sheet, new());
+
+    /// <summary>The same, where letters are written out once for several pictures.</summary>
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="letters">The letters of the pictures before it.</param>
+    /// <exception cref="ArgumentException">A coordinate that is not finite.</exception>
+    public static byte[] Write(Sheet sheet, LetterStamps letters)
     {
         ArgumentNullException.ThrowIfNull(sheet);
+        ArgumentNullException.ThrowIfNull(letters);
         var text = new ByteText(1 << 15);
         Begin(text, sheet.Width, sheet.Height, string.Create(CultureInfo.InvariantCulture, $"{sheet.Number}  {sheet.Title}"));
         text.Append("<rect width=\""u8).Append(sheet.Width, SvgPath.Decimals)
             .Append("\" height=\""u8).Append(sheet.Height, SvgPath.Decimals).Append("\" fill=\"#ffffff\"/>\n"u8);
-        var picture = new SheetPicture(text, new SvgFrame(0, sheet.Height));
+        var picture = new SheetPicture(text, new SvgFrame(0, sheet.Height), letters);
         for (var layer = 0; layer < SvgLayers.Count; layer++)
         {
             picture.Append(sheet.Drawing, (Layer)layer);

@@ -41,12 +41,13 @@ internal sealed class DesignFiles(DrawChoice choice, KeptWork kept, Cancellation
     {
         var files = ImmutableArray.CreateBuilder<OutputFile>();
         var sheets = design.Sheets.Sheets;
+        var letters = new LetterStamps();
         var digits = sheets.Length < 100 ? "D2" : "D3";
         foreach (var sheet in sheets)
         {
             stop.ThrowIfCancellationRequested();
             var path = $"sheets/sheet-{sheet.Number.ToString(digits, CultureInfo.InvariantCulture)}.svg";
-            files.Add(kept.Pictures.Of((new(sheet), path), () => new(path, SvgWriter.Write(sheet))));
+            files.Add(kept.Pictures.Of((new(sheet), path), () => new(path, SvgWriter.Write(sheet, letters))));
         }
 
         files.Add(new("report.json", Report.Of(design, kept)));
