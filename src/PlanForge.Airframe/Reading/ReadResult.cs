@@ -11,12 +11,12 @@ namespace PlanForge.Airframe.Reading;
 /// </param>
 public sealed record ReadResult(AirframeDescription? Airframe, ImmutableArray<Diagnostic> Diagnostics)
 {
-    private readonly Func<DescribedValues>? _values;
+    private readonly Lazy<DescribedValues>? _values;
 
     /// <summary>The description as a flat list of values; none when it could not be read.</summary>
-    /// <remarks>Listed anew each time, for most runs do not ask.</remarks>
-    public DescribedValues ListValues() => _values?.Invoke() ?? DescribedValues.None;
+    /// <remarks>Listed when it is first asked for: most runs do not.</remarks>
+    public DescribedValues ListValues() => _values?.Value ?? DescribedValues.None;
 
     internal ReadResult(AirframeDescription airframe, ImmutableArray<Diagnostic> diagnostics, Func<DescribedValues> values)
-        : this(airframe, diagnostics) => _values = values;
+        : this(airframe, diagnostics) => _values = new(values);
 }

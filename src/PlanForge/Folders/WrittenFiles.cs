@@ -7,8 +7,10 @@ namespace PlanForge.Folders;
 internal sealed class WrittenFiles
 {
     private readonly Dictionary<string, Known> _files = new(StringComparer.Ordinal);
+
+    // That of the run before and that of this one.
+    private readonly Dictionary<OutputFile, Manifest?> _manifests = new(ReferenceEqualityComparer.Instance);
     private string _folder = "";
-    private (OutputFile File, Manifest? Read)? _manifest;
 
     /// <summary>The files that the last run left as they were and that still are: likely the next one will leave them too.</summary>
     public IEnumerable<string> Steady => _files.Where(file => file.Value.IsSteady && IsAsWritten(file.Key, file.Value)).Select(file => file.Key);
@@ -19,6 +21,7 @@ internal sealed class WrittenFiles
         if (_folder != folder)
         {
             _files.Clear();
+            _manifests.Clear();
             _folder = folder;
         }
     }
@@ -48,7 +51,7 @@ internal sealed class WrittenFiles
         _files[path] = new(file, info.Length, info.LastWriteTimeUtc, false);
     }
 
-    /// <summary>Forgets all files but those of some paths.</summary>
+    /// <summary>Forgets all files but those of some paths, and manifests but the last.</summary>
     public void ForgetAllBut(IReadOnlySet<string> paths)
     {
         foreach (var path in _files.Keys)
@@ -58,20 +61,29 @@ internal sealed class WrittenFiles
                 _files.Remove(path);
             }
         }
+
+        var last = _files.GetValueOrDefault(Manifest.FileName)?.File;
+        foreach (var manifest in _manifests.Keys)
+        {
+            if (!ReferenceEquals(manifest, last))
+            {
+                _manifests.Remove(manifest);
+            }
+        }
     }
 
     /// <summary>Remembers what a file holds that is a manifest.</summary>
-    public void Remember(OutputFile file, Manifest manifest) => _manifest = (file, manifest);
+    public void Remember(OutputFile file, Manifest manifest) => _manifests[file] = manifest;
 
     /// <summary>A manifest read; one is read only once.</summary>
     public Manifest? Read(OutputFile manifest)
     {
-        if (_manifest is not { } known || !ReferenceEquals(known.File, manifest))
+        if (!_manifests.TryGetValue(manifest, out var read))
         {
-            _manifest = known = (manifest, Manifest.Read(manifest.Content));
+            _manifests[manifest] = read = Manifest.Read(manifest.Content);
         }
 
-        return known.Read;
+        return read;
     }
 
     /// <summary>The manifest in the folder; null when it is not as this process wrote it.</summary>
