@@ -28,7 +28,6 @@ internal sealed class FootNotes
 
     private readonly ImmutableArray<string> _notes;
     private readonly LinesUsed _all;
-    private readonly Dictionary<(double Width, LinesUsed Used), Sketch> _drawn = [];
 
     /// <summary>Makes the notes of a set of sheets.</summary>
     /// <param name="notes">Notes of the owner.</param>
@@ -38,20 +37,16 @@ internal sealed class FootNotes
     /// <summary>The height all notes of the set need at a width, mm.</summary>
     public double HeightFor(double width)
     {
-        var sketch = Drawn(width, _all);
+        var sketch = Draw(width, _all);
         return sketch.Bounds.IsEmpty ? 0 : sketch.Bounds.Height + (2 * Gap);
     }
 
     /// <summary>Draws the notes that what is on a sheet calls for.</summary>
     public void Draw(Sketch sheet, Bounds2 room, LinesUsed used)
     {
-        var sketch = Drawn(room.Width, used);
+        var sketch = Draw(room.Width, used);
         sheet.Add(sketch, new(room.MinX, room.MinY + Gap - sketch.Bounds.MinY));
     }
-
-    // Many sheets call for the same notes.
-    private Sketch Drawn(double width, LinesUsed used) =>
-        _drawn.TryGetValue((width, used), out var known) ? known : _drawn[(width, used)] = Draw(width, used);
 
     private Sketch Draw(double width, LinesUsed used)
     {

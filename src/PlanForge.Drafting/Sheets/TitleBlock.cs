@@ -33,6 +33,7 @@ internal sealed class TitleBlock(PlanOptions options)
     private const double Half = 41;
 
     private readonly Dictionary<(Bounds2 Block, Field Field), Sketch> _drawn = [];
+    private readonly Dictionary<(Bounds2 Block, ProjectionAngle Projection), Sketch> _symbols = [];
 
     private static ReadOnlySpan<double> Heights => [3.5, LetteringSizes.Least];
 
@@ -55,9 +56,12 @@ internal sealed class TitleBlock(PlanOptions options)
         }
 
         var projection = options.Sheets.IsThirdAngle ? ProjectionAngle.Third : ProjectionAngle.First;
-        var symbol = new Bounds2(block.MinX + Fourth, block.MinY + Row, block.MaxX, block.MinY + (3 * Row));
-        sketch.Line(Layer.Frame, new(symbol.MinX, symbol.MinY), new(symbol.MinX, symbol.MaxY), LineConventions.Thin);
-        ProjectionSymbol.Draw(sketch, symbol.Centre, 8, projection);
+        if (!_symbols.TryGetValue((block, projection), out var symbol))
+        {
+            _symbols[(block, projection)] = symbol = Symbol(block, projection);
+        }
+
+        sketch.Add(symbol);
     }
 
     /// <summary>An error for every entry of the description that is too long for its field.</summary>
@@ -97,6 +101,15 @@ internal sealed class TitleBlock(PlanOptions options)
             new("Approved by", issue.Approver, Second, Fourth, 0, "approver", at[4]),
             new("Document type", "Plan", Fourth, Width, 0),
         ];
+    }
+
+    private static Sketch Symbol(Bounds2 block, ProjectionAngle projection)
+    {
+        var sketch = new Sketch();
+        var room = new Bounds2(block.MinX + Fourth, block.MinY + Row, block.MaxX, block.MinY + (3 * Row));
+        sketch.Line(Layer.Frame, new(room.MinX, room.MinY), new(room.MinX, room.MaxY), LineConventions.Thin);
+        ProjectionSymbol.Draw(sketch, room.Centre, 8, projection);
+        return sketch;
     }
 
     private static void Draw(Sketch sketch, Bounds2 block, Field field)
