@@ -46,16 +46,6 @@ public sealed class InputLog
         return new(value, new(this, Add(null, own)));
     }
 
-    /// <summary>Something made from an equal description before: whoever uses it now inherits the inputs that it had then.</summary>
-    /// <param name="value">What was made; it must not read the description of then.</param>
-    /// <param name="inputs">What went into it.</param>
-    public Recorded<T> Recall<T>(T value, InputSet inputs)
-    {
-        var number = Add(null, null);
-        _recalled.Add(number, inputs);
-        return new(value, new(this, number));
-    }
-
     /// <summary>The same for a number; compiled ahead, where the other is compiled when it is first used.</summary>
     public Recorded<double> RecordNumber(Func<double> make) => Record(make);
 
@@ -68,6 +58,16 @@ public sealed class InputLog
             act();
             return true;
         }).Inputs;
+    }
+
+    /// <summary>Something made from an equal description before: whoever uses it now inherits the inputs that it had then.</summary>
+    /// <param name="value">What was made; it must not read the description of then.</param>
+    /// <param name="inputs">What went into it.</param>
+    public Recorded<T> Recall<T>(T value, InputSet inputs)
+    {
+        var number = Add(null, null);
+        _recalled.Add(number, inputs);
+        return new(value, new(this, number));
     }
 
     /// <summary>Notes the input of a number.</summary>

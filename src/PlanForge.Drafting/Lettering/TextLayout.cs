@@ -31,6 +31,8 @@ public sealed record TextLayout(ImmutableArray<PlacedGlyph> Glyphs, double Width
     private static double Place(string text, Builder layout)
     {
         var x = 0.0;
+
+        // Most texts hold no fraction: then one need not be looked for at each letter.
         if (!text.Contains(Fraction.Slash, StringComparison.Ordinal))
         {
             foreach (var character in text)

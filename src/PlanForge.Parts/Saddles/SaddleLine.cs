@@ -42,6 +42,15 @@ internal sealed class SaddleLine(SaddleSolver solver, SolvedLine solved)
         return SolvedLine.Of(solver, body, from, to) is { } solved ? new(solver, solved) : null;
     }
 
+    /// <summary>Points at even steps along the station, the ends themselves among them.</summary>
+    /// <param name="count">How many, at least 2.</param>
+    public ImmutableArray<SaddlePoint> Spread(int count) =>
+    [
+        Points[0],
+        .. Enumerable.Range(1, count - 2).Select(i => AtStation(From + ((To - From) * i / (count - 1)))!),
+        Points[^1],
+    ];
+
     /// <summary>The point at a station of the outer face, or null outside the line.</summary>
     public SaddlePoint? AtStation(double station)
     {

@@ -15,7 +15,7 @@ internal static class SaddleTable
         var line = flat.Line;
         var rows = new List<ImmutableArray<string>>();
         var key = $"saddle.{hand}";
-        var points = airframe.Piece("the points of the bevel table", () => Points(airframe.SaddleLine!)).Value;
+        var points = airframe.Piece("the points of the bevel table", () => airframe.SaddleLine!.Spread(RowCount)).Value;
         for (var i = 0; i < RowCount; i++)
         {
             var point = points[i];
@@ -35,14 +35,6 @@ internal static class SaddleTable
         AddNotes(airframe, flat, sketch);
         AddFigures(flat, hand, key, sketch);
     }
-
-    // The ends themselves, and even steps between.
-    private static ImmutableArray<SaddlePoint> Points(SaddleLine line) =>
-    [
-        line.Points[0],
-        .. Enumerable.Range(1, RowCount - 2).Select(i => line.AtStation(line.From + ((line.To - line.From) * i / (RowCount - 1)))!),
-        line.Points[^1],
-    ];
 
     private static void AddNotes(RiggedAirframe airframe, SaddleDevelopment flat, PartSketch sketch)
     {

@@ -24,14 +24,13 @@ internal sealed record DesignSource(string Given, string Description, ParameterO
             return new(path, path, overrides, null);
         }
 
-        var file = Path.Combine(path, Manifest.FileName);
-        if (!File.Exists(file) || Manifest.Read(File.ReadAllBytes(file)) is not { } manifest)
+        if (Manifest.In(path) is not { } manifest)
         {
             throw new FolderFault(path, $"this folder holds no {Manifest.FileName} of {Syntax.Program}: name a description, or a folder that `{Syntax.Program} {Syntax.Draw.Name}` wrote");
         }
 
         return manifest.Description is { } description
-            ? new(path, Path.Combine(path, description.Path), new(file, description.With), manifest.State)
+            ? new(path, Path.Combine(path, description.Path), new(Path.Combine(path, Manifest.FileName), description.With), manifest.State)
             : throw new FolderFault(path, $"this folder was drawn by a version that kept no copy of the description: compare with the description itself");
     }
 }

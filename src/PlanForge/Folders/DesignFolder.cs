@@ -49,20 +49,6 @@ internal sealed class DesignFolder : IDisposable
         return opened;
     });
 
-    /// <summary>Puts files where a folder's earlier files are; files of the user's stay.</summary>
-    /// <param name="folder">The folder to write; its parents are made. A link to a folder stays one: what it points to is written.</param>
-    /// <param name="files">All files, the manifest among them.</param>
-    /// <param name="disk">The file system.</param>
-    /// <param name="stop">Asked until the folders change places, never after.</param>
-    /// <returns>What was written, kept and removed.</returns>
-    /// <exception cref="FolderFault">The file system refuses, or the folder is not ours to replace.</exception>
-    /// <exception cref="OperationCanceledException">The run was stopped.</exception>
-    public static FolderChanges Write(string folder, IReadOnlyList<OutputFile> files, IDisk disk, CancellationToken stop)
-    {
-        using var opened = Open(folder, disk);
-        return opened.Write(files, stop);
-    }
-
     /// <summary>
     /// Sets up beforehand what will likely stay as it is: the files of this process that its last run left as they were. It saves time
     /// while there is none to lose; what comes out differently is made anew. What becomes of such a file in its old place from here on

@@ -44,7 +44,7 @@ internal sealed record ExistingFolder(
             return new(new HashSet<string>(), [], [], null, default, mode);
         }
 
-        if ((known.ManifestAsWritten() ?? ManifestIn(folder)) is not { } manifest)
+        if ((known.ManifestAsWritten() ?? Manifest.In(folder)) is not { } manifest)
         {
             throw new FolderFault(
                 folder,
@@ -58,12 +58,6 @@ internal sealed record ExistingFolder(
         others.Sort(StringComparer.Ordinal);
         otherFolders.Sort(StringComparer.Ordinal);
         return new(ours, others, otherFolders, manifest.State, History.ReadFile(folder), mode);
-    }
-
-    private static Manifest? ManifestIn(string folder)
-    {
-        var path = Path.Combine(folder, Manifest.FileName);
-        return File.Exists(path) ? Manifest.Read(File.ReadAllBytes(path)) : null;
     }
 
     public static bool IsEmpty(string folder) => !Directory.EnumerateFileSystemEntries(folder).Any();

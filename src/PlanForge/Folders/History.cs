@@ -54,8 +54,7 @@ internal static class History
     /// <exception cref="UnauthorizedAccessException">The folder's files may not be read.</exception>
     public static IEnumerable<DrawnState> StatesIn(string folder)
     {
-        var manifest = Path.Combine(folder, Manifest.FileName);
-        return File.Exists(manifest) && Manifest.Read(File.ReadAllBytes(manifest))?.State is { } last ? Read(ReadFile(folder), last).Prepend(last) : [];
+        return Manifest.In(folder)?.State is { } last ? Read(ReadFile(folder), last).Prepend(last) : [];
     }
 
     /// <summary>The file in a folder; empty where there is none.</summary>

@@ -48,6 +48,15 @@ internal sealed record Manifest(ImmutableArray<string> Paths, DrawnDescription? 
         json.WriteEndObject();
     }));
 
+    /// <summary>The manifest in a folder; null when there is none of ours.</summary>
+    /// <exception cref="IOException">It cannot be read.</exception>
+    /// <exception cref="UnauthorizedAccessException">It may not be read.</exception>
+    public static Manifest? In(string folder)
+    {
+        var path = System.IO.Path.Combine(folder, FileName);
+        return File.Exists(path) ? Read(File.ReadAllBytes(path)) : null;
+    }
+
     /// <summary>Reads a manifest; null when the bytes are none of ours.</summary>
     public static Manifest? Read(ReadOnlyMemory<byte> content)
     {

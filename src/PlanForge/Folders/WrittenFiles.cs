@@ -26,7 +26,7 @@ internal sealed class WrittenFiles
         }
     }
 
-    /// <summary>True when a path of the folder is a plain file as it was when this very content was written there.</summary>
+    /// <summary>True when a path of the folder is a plain file as it was when this very content was written there; it is steady then.</summary>
     public bool IsAsWritten(string path, OutputFile file)
     {
         if (!IsOf(path, file) || !IsAsWritten(path, _files[path]))

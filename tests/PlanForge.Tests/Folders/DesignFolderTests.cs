@@ -164,7 +164,7 @@ public sealed class DesignFolderTests : IDisposable
     [Fact]
     public void System_that_takes_no_folder_is_named_in_the_fault()
     {
-        var fault = Assert.Throws<FolderFault>(() => DesignFolder.Write("/proc/planforge/x", [], new Disk(), CancellationToken.None));
+        var fault = Assert.Throws<FolderFault>(() => DesignFolder.Open("/proc/planforge/x", new Disk()));
         Assert.Contains("/proc/planforge", fault.Message, StringComparison.Ordinal);
     }
 
@@ -210,7 +210,7 @@ public sealed class DesignFolderTests : IDisposable
         var disk = new FaultyDisk { OnWrite = number => { if (number == write) { stop.Cancel(); } } };
 
         Assert.ThrowsAny<OperationCanceledException>(
-            () => DesignFolder.Write(_folder["out/x"], Files(("plan.pdf", "two"), ("parts/former-F1.dxf", "two")), disk, stop.Token));
+            () => Write(disk, stop.Token, ("plan.pdf", "two"), ("parts/former-F1.dxf", "two")));
         Assert.Equal(before, Contents());
     }
 
@@ -298,10 +298,7 @@ public sealed class DesignFolderTests : IDisposable
     [Fact]
     public void What_was_prepared_and_stays_is_the_same_file_and_is_not_written()
     {
-        var known = new WrittenFiles();
-        var (plan, report) = (FileOf("plan.pdf", "one"), FileOf("parts/former-F1.dxf", "one"));
-        WriteAhead(known, new Disk(), null, plan, report);
-        WriteAhead(known, new Disk(), null, plan, report);
+        var (known, plan, _) = Settled();
         var time = File.GetLastWriteTimeUtc(_folder["out/x/plan.pdf"]);
         var disk = new FaultyDisk { OnWrite = number => ThrowIf(number > 2, new IOException("one file and the manifest are enough")) };
 
@@ -316,10 +313,7 @@ public sealed class DesignFolderTests : IDisposable
     [Fact]
     public void What_was_prepared_and_is_no_longer_drawn_is_gone_with_its_folder()
     {
-        var known = new WrittenFiles();
-        var (plan, part) = (FileOf("plan.pdf", "one"), FileOf("parts/former-F1.dxf", "one"));
-        WriteAhead(known, new Disk(), null, plan, part);
-        WriteAhead(known, new Disk(), null, plan, part);
+        var (known, plan, part) = Settled();
 
         Assert.Equal(1, WriteAhead(known, new Disk(), null, plan).Removed);
         Assert.Equal(["x/", "x/manifest.json", "x/plan.pdf"], _folder.Everything("out"));
@@ -330,10 +324,7 @@ public sealed class DesignFolderTests : IDisposable
     [Fact]
     public void What_the_user_does_to_the_folder_after_it_was_prepared_is_kept_or_mended()
     {
-        var known = new WrittenFiles();
-        var (plan, part) = (FileOf("plan.pdf", "one"), FileOf("parts/former-F1.dxf", "one"));
-        WriteAhead(known, new Disk(), null, plan, part);
-        WriteAhead(known, new Disk(), null, plan, part);
+        var (known, plan, part) = Settled();
 
         WriteAhead(known, new Disk(), Meddle, plan, part);
         WriteAhead(known, new Disk(), null, plan, part);
@@ -365,6 +356,15 @@ public sealed class DesignFolderTests : IDisposable
         Assert.Equal(before, Contents());
     }
 
+    /// <summary>Two files written twice: both are likely to stay.</summary>
+    private (WrittenFiles Known, OutputFile Plan, OutputFile Part) Settled()
+    {
+        var (known, plan, part) = (new WrittenFiles(), FileOf("plan.pdf", "one"), FileOf("parts/former-F1.dxf", "one"));
+        WriteAhead(known, new Disk(), null, plan, part);
+        WriteAhead(known, new Disk(), null, plan, part);
+        return (known, plan, part);
+    }
+
     private FolderChanges WriteAhead(WrittenFiles known, IDisk disk, Action? meanwhile, params OutputFile[] files)
     {
         using var opened = DesignFolder.Open(_folder["out/x"], disk, known);
@@ -375,12 +375,12 @@ public sealed class DesignFolderTests : IDisposable
 
     private static OutputFile FileOf(string path, string text) => new(path, Encoding.UTF8.GetBytes(text));
 
-    private void Write(IDisk disk, params (string Path, string Text)[] files) =>
-        DesignFolder.Write(_folder["out/x"], Files(files), disk, CancellationToken.None);
+    private void Write(IDisk disk, params (string Path, string Text)[] files) => Write(disk, CancellationToken.None, files);
 
-    private static List<OutputFile> Files(params (string Path, string Text)[] files)
+    private void Write(IDisk disk, CancellationToken stop, params (string Path, string Text)[] files)
     {
-        return WithManifest(files.Select(file => new OutputFile(file.Path, Encoding.UTF8.GetBytes(file.Text))).ToList());
+        using var opened = DesignFolder.Open(_folder["out/x"], disk);
+        opened.Write(WithManifest([.. files.Select(file => FileOf(file.Path, file.Text))]), stop);
     }
 
     private static List<OutputFile> WithManifest(List<OutputFile> all)

@@ -46,14 +46,7 @@ public sealed record SaddleCorrection(ImmutableArray<CorrectionStation> Stations
         }
 
         var line = airframe.SaddleLine!;
-        var places = ImmutableArray.CreateBuilder<Point3>(StationCount);
-        for (var i = 0; i < StationCount; i++)
-        {
-            places.Add(i == 0 ? line.Points[0].Outer
-                : i == StationCount - 1 ? line.Points[^1].Outer
-                : line.AtStation(line.From + ((line.To - line.From) * i / (StationCount - 1)))!.Outer);
-        }
-
+        ImmutableArray<Point3> places = [.. line.Spread(StationCount).Select(point => point.Outer)];
         var raw = new SaddleCorrection([], 0, default)
         {
             Seat = new(hasIncidence ? pose.Incidence : 0, hasRoll ? pose.Roll : 0, 0, 0, 0, 0),
